@@ -1,0 +1,242 @@
+#ifndef FITWRIGHT_ERROR_HPP
+#define FITWRIGHT_ERROR_HPP
+
+#include <fitwright/text.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <type_traits>
+
+namespace fitwright {
+
+/// Which rule was broken. The message says it in words, with what is allowed.
+enum class error_code : std::uint8_t {
+    // of the text as a whole
+    text_is_empty,
+    text_is_too_long,
+    text_is_not_utf8,
+    character_not_allowed,
+    something_left_over,
+    ends_too_soon,
+    // of a size
+    size_missing,
+    size_not_a_number,
+    size_not_above_zero,
+    number_malformed,
+    decimal_comma_not_allowed,
+    more_decimals_than_a_nanometre,
+    fraction_without_inches,
+    unit_not_known,
+    unit_given_twice,
+    unit_ambiguous,
+    // of a tolerance class
+    class_missing,
+    class_alone_wanted,
+    letter_not_used,
+    letter_case_mixed,
+    grade_missing,
+    grade_not_known,
+    blank_inside_a_class,
+    thread_is_not_a_fit,
+    // of which part a call-out speaks
+    hole_wanted,
+    shaft_wanted,
+    fit_wanted,
+    hole_and_shaft_swapped,
+    two_holes,
+    two_shafts,
+    // of limits without a class
+    deviation_missing,
+    deviation_without_sign,
+    two_signs,
+    deviations_swapped,
+    limits_crossed,
+    limits_too_far_apart,
+    // of the standard
+    size_out_of_range,
+    no_value_in_standard,
+    // of a grid
+    step_not_above_zero,
+    nothing_on_the_grid,
+    // of a quantity
+    not_a_length,
+    // of a buffer
+    buffer_too_small,
+};
+
+/// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.
+class error {
+public:
+    [[nodiscard]] constexpr error_code code() const noexcept { return code_; }
+
+    /// Where in the text, counted in characters from 1; 0 if the error is not about text.
+    [[nodiscard]] constexpr std::uint32_t column() const noexcept { return column_; }
+
+    /// The same place counted in bytes from 1; 0 if the error is not about text.
+    [[nodiscard]] constexpr std::uint32_t byte_column() const noexcept { return byte_column_; }
+
+    /// One sentence or two: what was wrong and what is allowed. Lives as long as the error.
+    [[nodiscard]] constexpr text message() const noexcept { return words_.view(); }
+
+    /// The piece that is wrong, as it was written (shortened if long); empty if there is none.
+    [[nodiscard]] constexpr text piece() const noexcept {
+        return {message().data() + piece_at_, piece_size_};
+    }
+
+    /// What to write instead; empty where nothing can be offered without guessing.
+    [[nodiscard]] constexpr text suggestion() const noexcept {
+        return {message().data() + suggestion_at_, suggestion_size_};
+    }
+
+    /// The same error, said of a place in a text: both columns count from 1.
+    [[nodiscard]] constexpr error placed(std::uint32_t column, std::uint32_t byte_column) const noexcept {
+        error moved = *this;
+        moved.column_ = column;
+        moved.byte_column_ = byte_column;
+        return moved;
+    }
+
+    /// Longest message, in bytes.
+    static constexpr std::size_t capacity = 239;
+
+    /// Puts an error together.
+    class composer;
+
+private:
+    fixed_text<capacity> words_;
+    std::uint32_t column_ = 0;
+    std::uint32_t byte_column_ = 0;
+    error_code code_ = error_code::text_is_empty;
+    std::uint8_t piece_at_ = 0;
+    std::uint8_t piece_size_ = 0;
+    std::uint8_t suggestion_at_ = 0;
+    std::uint8_t suggestion_size_ = 0;
+};
+
+/// Puts the words of an error together; what does not fit is left out at the end of a character.
+class error::composer {
+public:
+    constexpr explicit composer(error_code code) noexcept { made_.code_ = code; }
+
+    constexpr composer& operator<<(text words) noexcept {
+        made_.words_ << words;
+        return *this;
+    }
+    constexpr composer& operator<<(std::int64_t number) noexcept {
+        made_.words_ << number;
+        return *this;
+    }
+
+    /// The offending piece.
+    constexpr composer& piece(text p) noexcept {
+        made_.piece_at_ = here();
+        *this << p;
+        made_.piece_size_ = static_cast<std::uint8_t>(here() - made_.piece_at_);
+        return *this;
+    }
+
+    /// The offending piece, in quotation marks.
+    constexpr composer& quote(text p) noexcept { return (*this << text("'")).piece(p) << text("'"); }
+
+    /// What to write instead, in quotation marks: several pieces between `begin` and `end`.
+    constexpr composer& begin_suggestion() noexcept {
+        *this << text("'");
+        made_.suggestion_at_ = here();
+        return *this;
+    }
+    constexpr composer& end_suggestion() noexcept {
+        made_.suggestion_size_ = static_cast<std::uint8_t>(here() - made_.suggestion_at_);
+        return *this << text("'");
+    }
+
+    constexpr operator error() const noexcept { return made_; }
+
+private:
+    constexpr std::uint8_t here() const noexcept { return static_cast<std::uint8_t>(made_.words_.size()); }
+
+    error made_;
+};
+
+namespace detail {
+
+/// Reading the value of a result that holds an error is a fault of the program: it stops, in a
+/// constant expression by not compiling, rather than go on with a size that nobody worked out.
+[[noreturn]] inline void result_holds_no_value() {
+#if defined(_MSC_VER) && !defined(__clang__)
+    __fastfail(7);
+#else
+    __builtin_trap();
+#endif
+}
+
+[[noreturn]] inline void result_holds_no_error() { result_holds_no_value(); }
+
+} // namespace detail
+
+/// A value, or the error that says why there is none. Shaped like `std::expected`; nothing is thrown.
+///
+/// `Value` is trivially copyable. Ask first (`if (auto r = …)`): `*r` without a value stops the
+/// program, and does not compile in a constant expression.
+template <class Value> class [[nodiscard]] result {
+    static_assert(std::is_trivially_copyable_v<Value>);
+
+public:
+    using value_type = Value;
+    using error_type = fitwright::error;
+
+    constexpr result(const Value& value) noexcept : value_(value), has_value_(true) {}
+    constexpr result(const fitwright::error& error) noexcept : error_(error), has_value_(false) {}
+    constexpr result(const fitwright::error::composer& words) noexcept : error_(words), has_value_(false) {}
+
+    [[nodiscard]] constexpr bool has_value() const noexcept { return has_value_; }
+    constexpr explicit operator bool() const noexcept { return has_value_; }
+
+    [[nodiscard]] constexpr const Value& value() const noexcept {
+        if (!has_value_) [[unlikely]]
+            detail::result_holds_no_value();
+        return value_;
+    }
+    constexpr const Value& operator*() const noexcept { return value(); }
+    constexpr const Value* operator->() const noexcept { return &value(); }
+
+    template <class Other> [[nodiscard]] constexpr Value value_or(Other&& other) const noexcept {
+        return has_value_ ? value_ : static_cast<Value>(static_cast<Other&&>(other));
+    }
+
+    [[nodiscard]] constexpr const fitwright::error& error() const noexcept {
+        if (has_value_) [[unlikely]]
+            detail::result_holds_no_error();
+        return error_;
+    }
+
+    /// Goes on with `next(value)`, which gives a result itself; an error is passed on.
+    template <class Next>
+    constexpr auto and_then(Next&& next) const -> std::remove_cvref_t<std::invoke_result_t<Next, const Value&>> {
+        if (has_value_) return next(value_);
+        return error_;
+    }
+
+    /// Makes another value of the value; an error is passed on.
+    template <class Make>
+    constexpr auto transform(Make&& make) const -> result<std::remove_cvref_t<std::invoke_result_t<Make, const Value&>>> {
+        if (has_value_) return make(value_);
+        return error_;
+    }
+
+    /// Goes on with `next(error)`, which gives a result of the same kind; a value is passed on.
+    template <class Next> constexpr result or_else(Next&& next) const {
+        if (has_value_) return *this;
+        return next(error_);
+    }
+
+private:
+    union {
+        Value value_;
+        fitwright::error error_;
+    };
+    bool has_value_;
+};
+
+} // namespace fitwright
+
+#endif

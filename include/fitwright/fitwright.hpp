@@ -1,0 +1,18 @@
+#ifndef FITWRIGHT_FITWRIGHT_HPP
+#define FITWRIGHT_FITWRIGHT_HPP
+
+// Everything but io.hpp, which brings in the streams.
+
+#include <fitwright/callout.hpp>
+#include <fitwright/error.hpp>
+#include <fitwright/fit.hpp>
+#include <fitwright/grid.hpp>
+#include <fitwright/iso286.hpp>
+#include <fitwright/length.hpp>
+#include <fitwright/limits.hpp>
+#include <fitwright/source.hpp>
+#include <fitwright/units.hpp>
+#include <fitwright/version.hpp>
+#include <fitwright/written.hpp>
+
+#endif

@@ -1,0 +1,14 @@
+#ifndef FITWRIGHT_IO_HPP
+#define FITWRIGHT_IO_HPP
+
+// operator<< for everything, and `print` into a caller's buffer. A file a topic: whoever prints a
+// length only includes <fitwright/io/length.hpp>.
+
+#include <fitwright/io/callout.hpp>
+#include <fitwright/io/error.hpp>
+#include <fitwright/io/fit.hpp>
+#include <fitwright/io/length.hpp>
+#include <fitwright/io/limits.hpp>
+#include <fitwright/io/source.hpp>
+
+#endif

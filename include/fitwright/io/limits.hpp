@@ -1,0 +1,24 @@
+#ifndef FITWRIGHT_IO_LIMITS_HPP
+#define FITWRIGHT_IO_LIMITS_HPP
+
+#include <fitwright/io/put.hpp>
+#include <fitwright/written.hpp>
+
+namespace fitwright {
+
+/// "14 +0.018/0".
+template <side Side> std::ostream& operator<<(std::ostream& out, const size_limits<Side>& l) {
+    return detail::put(out, written(l));
+}
+
+/// "7.968 +/-0.002".
+template <side Side> [[nodiscard]] constexpr auto written(const measured<Side>& m) noexcept {
+    return written(m.limits());
+}
+template <side Side> std::ostream& operator<<(std::ostream& out, const measured<Side>& m) {
+    return detail::put(out, written(m));
+}
+
+} // namespace fitwright
+
+#endif

@@ -1,0 +1,179 @@
+#ifndef FITWRIGHT_LENGTH_HPP
+#define FITWRIGHT_LENGTH_HPP
+
+#include <compare>
+#include <cstdint>
+#include <type_traits>
+
+namespace boost::units {
+template <class Unit, class Y> class quantity; // all that is needed of Boost.Units down here
+}
+
+namespace fitwright {
+
+namespace detail {
+
+/// True for the units of length of Boost.Units; `units.hpp` tells which those are.
+template <class Unit> inline constexpr bool is_length_unit = false;
+
+/// How many nanometres one `Unit` holds, exactly where that is a whole number; see `units.hpp`.
+template <class Unit> struct nanometres_in;
+
+template <class Number> constexpr std::int64_t nanometres_from(Number value, double per_unit) noexcept;
+
+} // namespace detail
+
+/// A length, exact: a whole number of nanometres.
+///
+/// Every ISO 286 value and half value, 1/64 in (396 875 nm), 0.0001 in (2 540 nm) and 0.001 in
+/// (25 400 nm) is a whole number of nanometres, so sizes compare with `==` and print without
+/// rounding. Range: +/- 9.2 million km; sums are not checked beyond it (a constant expression is).
+class length {
+public:
+    /// Nothing: 0 nm.
+    constexpr length() noexcept = default;
+
+    [[nodiscard]] static constexpr length from_nanometres(std::int64_t n) noexcept {
+        length made;
+        made.nanometres_ = n;
+        return made;
+    }
+
+    /// From a Boost.Units length, to the nearest nanometre, ties away from zero. Beyond the range it
+    /// is the end of the range; what is not a number becomes the lowest length, which no table takes.
+    /// `to_length` in `units.hpp` gives an error instead.
+    template <class Unit, class Number>
+        requires detail::is_length_unit<Unit>
+    constexpr length(const boost::units::quantity<Unit, Number>& q) noexcept
+        : nanometres_(detail::nanometres_from(q.value(), detail::nanometres_in<Unit>::value)) {}
+
+    [[nodiscard]] constexpr std::int64_t nanometres() const noexcept { return nanometres_; }
+
+    /// The number of `Unit`s, the nearest `double`: `(12018_um).in<millimetre>() == 12.018`.
+    template <class Unit> [[nodiscard]] constexpr double in() const noexcept {
+        return static_cast<double>(nanometres_) / detail::nanometres_in<Unit>::value;
+    }
+
+    /// The Boost.Units quantity in `Unit`, the nearest `double`. Needs `units.hpp`.
+    template <class Unit>
+    [[nodiscard]] constexpr boost::units::quantity<Unit, double> as() const noexcept {
+        return boost::units::quantity<Unit, double>::from_value(in<Unit>());
+    }
+
+    constexpr length operator-() const noexcept { return from_nanometres(-nanometres_); }
+
+    constexpr length& operator+=(length other) noexcept {
+        nanometres_ += other.nanometres_;
+        return *this;
+    }
+    constexpr length& operator-=(length other) noexcept {
+        nanometres_ -= other.nanometres_;
+        return *this;
+    }
+    friend constexpr length operator+(length a, length b) noexcept { return a += b; }
+    friend constexpr length operator-(length a, length b) noexcept { return a -= b; }
+
+    /// By whole numbers only: a factor such as 0.5 would have to round without saying so.
+    template <class Integer>
+        requires std::is_integral_v<Integer>
+    friend constexpr length operator*(length a, Integer n) noexcept {
+        return from_nanometres(a.nanometres_ * static_cast<std::int64_t>(n));
+    }
+    template <class Integer>
+        requires std::is_integral_v<Integer>
+    friend constexpr length operator*(Integer n, length a) noexcept {
+        return a * n;
+    }
+    /// To the nearest nanometre, ties away from zero. The divisor is not 0.
+    template <class Integer>
+        requires std::is_integral_v<Integer>
+    friend constexpr length operator/(length a, Integer n) noexcept {
+        const auto divisor = static_cast<std::int64_t>(n);
+        const std::int64_t quotient = a.nanometres_ / divisor;
+        const std::int64_t rest = a.nanometres_ % divisor;
+        const std::int64_t twice = 2 * (rest < 0 ? -rest : rest);
+        const bool away = twice >= (divisor < 0 ? -divisor : divisor);
+        const bool below_zero = (a.nanometres_ < 0) != (divisor < 0);
+        return from_nanometres(quotient + (!away ? 0 : below_zero ? -1 : 1));
+    }
+
+    friend constexpr auto operator<=>(length, length) noexcept = default;
+
+    /// Public only so that a length can be a template argument; read it by `nanometres()`.
+    std::int64_t nanometres_ = 0;
+};
+
+namespace detail {
+
+template <class Number>
+constexpr std::int64_t nanometres_from(Number value, double per_unit) noexcept {
+    const double nanometres = static_cast<double>(value) * per_unit;
+    if (!(nanometres > -9.2e18)) return -INT64_MAX; // and what is not a number
+    if (nanometres > 9.2e18) return INT64_MAX;
+    const auto whole = static_cast<std::int64_t>(nanometres);
+    const double rest = nanometres - static_cast<double>(whole);
+    return whole + (rest >= 0.5 ? 1 : rest <= -0.5 ? -1 : 0);
+}
+
+// The names of these say what is wrong with a literal: a compiler prints them, since calling
+// them is what makes the literal not constant.
+void a_length_is_written_with_digits_and_one_point_at_most();
+void a_length_literal_has_no_fraction_of_a_nanometre();
+void a_length_literal_is_too_long();
+
+/// The characters of a literal as C++ hands them over: `12`, `7.968`, `1'000`.
+consteval length length_literal(const char* written, std::int64_t nanometres_per_unit, bool to_nearest) {
+    std::int64_t digits = 0;
+    std::int64_t scale = 1;
+    bool behind_point = false;
+    const bool leading_zero = written[0] == '0' && written[1] != '\0' && written[1] != '.';
+    if (leading_zero) a_length_is_written_with_digits_and_one_point_at_most(); // 0x1F, and 012
+    for (const char* c = written; *c != '\0'; ++c) {
+        if (*c == '\'') continue;
+        if (*c == '.' && !behind_point) {
+            behind_point = true;
+            continue;
+        }
+        if (*c < '0' || *c > '9') a_length_is_written_with_digits_and_one_point_at_most();
+        if (digits > 9'999'999'999) a_length_literal_is_too_long();
+        digits = digits * 10 + (*c - '0');
+        if (behind_point) scale *= 10;
+    }
+    if (digits > INT64_MAX / 2 / nanometres_per_unit)
+        a_length_literal_is_too_long();
+    const std::int64_t scaled = digits * nanometres_per_unit;
+    if (scaled % scale != 0 && !to_nearest) a_length_literal_has_no_fraction_of_a_nanometre();
+    return length::from_nanometres(scaled) / scale;
+}
+
+} // namespace detail
+
+/// `12_mm`, `7.968_mm`, `18_um`, `2540_nm`, `0.25_in`, `1.5_thou`: written out, checked while compiling.
+namespace literals {
+
+/// A fraction of a nanometre is refused.
+consteval length operator""_mm(const char* written) {
+    return detail::length_literal(written, 1'000'000, false);
+}
+/// A fraction of a nanometre is refused.
+consteval length operator""_um(const char* written) {
+    return detail::length_literal(written, 1'000, false);
+}
+/// A fraction of a nanometre is refused.
+consteval length operator""_nm(const char* written) {
+    return detail::length_literal(written, 1, false);
+}
+/// To the nearest nanometre.
+consteval length operator""_in(const char* written) {
+    return detail::length_literal(written, 25'400'000, true);
+}
+/// A thousandth of an inch; to the nearest nanometre.
+consteval length operator""_thou(const char* written) {
+    return detail::length_literal(written, 25'400, true);
+}
+
+} // namespace literals
+
+} // namespace fitwright
+
+#endif

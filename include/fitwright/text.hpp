@@ -1,0 +1,142 @@
+#ifndef FITWRIGHT_TEXT_HPP
+#define FITWRIGHT_TEXT_HPP
+
+#include <cstddef>
+#include <cstdint>
+#include <type_traits>
+
+namespace fitwright {
+
+class text;
+
+namespace detail {
+
+/// What can be made from characters and their number: std::string_view, std::string and the like.
+template <class Other>
+concept made_from_characters =
+    std::is_class_v<Other> && !std::is_same_v<Other, text> &&
+    requires(Other other, const char* first, std::size_t size) {
+        Other(first, size);
+        other.size();
+        other.substr(size);
+    };
+
+} // namespace detail
+
+/// A look at characters that somebody else keeps: a literal, or the buffer of a longer-lived object.
+///
+/// It stands where std::string_view would, and turns into one (or into a std::string) by itself;
+/// the headers that stand at the bottom can't afford to include <string_view>.
+class text {
+public:
+    constexpr text() noexcept = default;
+
+    /// Characters up to the terminating zero.
+    constexpr text(const char* zero_terminated) noexcept : first_(zero_terminated) {
+        while (first_[size_] != '\0') ++size_;
+    }
+
+    constexpr text(const char* first, std::size_t size) noexcept : first_(first), size_(size) {}
+
+    [[nodiscard]] constexpr const char* data() const noexcept { return first_; }
+    [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
+    [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
+    [[nodiscard]] constexpr const char* begin() const noexcept { return first_; }
+    [[nodiscard]] constexpr const char* end() const noexcept { return first_ + size_; }
+    constexpr char operator[](std::size_t i) const noexcept { return first_[i]; }
+
+    /// What `find` answers where there is nothing to find.
+    static constexpr std::size_t npos = static_cast<std::size_t>(-1);
+
+    /// Where `wanted` first begins, or `npos`.
+    [[nodiscard]] constexpr std::size_t find(text wanted) const noexcept {
+        for (std::size_t i = 0; i + wanted.size_ <= size_; ++i)
+            if (text(first_ + i, wanted.size_) == wanted) return i;
+        return npos;
+    }
+
+    template <detail::made_from_characters Other>
+    constexpr operator Other() const {
+        return Other(first_, size_);
+    }
+
+    friend constexpr bool operator==(text a, text b) noexcept {
+        if (a.size_ != b.size_) return false;
+        for (std::size_t i = 0; i < a.size_; ++i)
+            if (a.first_[i] != b.first_[i]) return false;
+        return true;
+    }
+
+    template <detail::made_from_characters Other>
+    friend constexpr bool operator==(text a, const Other& b) noexcept {
+        return a == text(b.data(), b.size());
+    }
+
+    /// Any stream that can `write` characters will do, so no stream header is needed here.
+    template <class Stream>
+        requires requires(Stream& out, const char* first) { out.write(first, 1); }
+    friend Stream& operator<<(Stream& out, text t) {
+        out.write(t.first_, static_cast<std::ptrdiff_t>(t.size_));
+        return out;
+    }
+
+private:
+    const char* first_ = "";
+    std::size_t size_ = 0;
+};
+
+/// Characters of its own, `Capacity` at the most; what does not fit is left out, and `is_cut()` tells.
+template <std::size_t Capacity> class fixed_text {
+    static_assert(Capacity < 65536);
+
+public:
+    constexpr fixed_text() noexcept = default;
+
+    constexpr fixed_text& operator<<(text more) noexcept {
+        std::size_t n = Capacity - size_;
+        if (more.size() <= n) n = more.size();
+        else is_cut_ = true;
+        while (n < more.size() && n > 0 && (more[n] & 0xC0) == 0x80) --n; // not inside a character
+        for (std::size_t i = 0; i < n; ++i) characters_[size_ + i] = more[i];
+        size_ = static_cast<std::uint16_t>(size_ + n);
+        return *this;
+    }
+
+    constexpr fixed_text& operator<<(std::int64_t number) noexcept {
+        char digits[20] = {};
+        std::size_t first = sizeof digits;
+        auto rest = static_cast<std::uint64_t>(number);
+        if (number < 0) rest = 0 - rest;
+        do digits[--first] = static_cast<char>('0' + rest % 10);
+        while ((rest /= 10) != 0);
+        if (number < 0) *this << text("-");
+        return *this << text(digits + first, sizeof digits - first);
+    }
+
+    [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
+    [[nodiscard]] constexpr bool is_cut() const noexcept { return is_cut_; }
+
+    /// A look at the characters, for as long as this object lives; a zero follows them.
+    [[nodiscard]] constexpr text view() const noexcept { return {characters_, size_}; }
+
+    template <detail::made_from_characters Other>
+    constexpr operator Other() const {
+        return Other(characters_, size_);
+    }
+    friend constexpr bool operator==(const fixed_text& a, text b) noexcept { return a.view() == b; }
+
+    template <class Stream>
+        requires requires(Stream& out, const char* first) { out.write(first, 1); }
+    friend Stream& operator<<(Stream& out, const fixed_text& t) {
+        return out << t.view();
+    }
+
+private:
+    char characters_[Capacity + 1] = {};
+    std::uint16_t size_ = 0;
+    bool is_cut_ = false;
+};
+
+} // namespace fitwright
+
+#endif

@@ -1,0 +1,2 @@
+// expect: the_rule_that_is_broken
+int right = 0;

@@ -1,0 +1,1 @@
+int wrong = the_rule_that_is_broken;
