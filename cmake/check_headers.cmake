@@ -56,7 +56,7 @@ function(compile out name)
     set(file "${WORK}/${FLAVOUR}/${name}.cpp")
     file(WRITE "${file}" "${text}")
     execute_process(
-        COMMAND ${fitwright_compiler} ${fitwright_warnings} -fmax-errors=5 ${flags} "${file}"
+        COMMAND ${fitwright_compiler} ${fitwright_warnings} ${fitwright_few_errors} ${flags} "${file}"
         RESULT_VARIABLE status OUTPUT_VARIABLE words ERROR_VARIABLE words)
     if(status STREQUAL "0")
         set(words "")

@@ -21,7 +21,8 @@ function(fitwright_own target)
 endfunction()
 
 # fitwright_write_compiler(<file>): what a `cmake -P` check needs to call the compiler itself.
-# Sets fitwright_compiler (command with language, include folders) and fitwright_warnings.
+# Sets fitwright_compiler (command with language, include folders), fitwright_warnings and
+# fitwright_few_errors (the option that stops after a handful).
 function(fitwright_write_compiler file)
     separate_arguments(flags NATIVE_COMMAND "${CMAKE_CXX_FLAGS}")
     set(command "${CMAKE_CXX_COMPILER}" ${flags} -std=c++20 -fsyntax-only
@@ -29,10 +30,17 @@ function(fitwright_write_compiler file)
     get_target_property(boost Boost::headers INTERFACE_INCLUDE_DIRECTORIES)
     if(boost)
         # -isystem on a folder the compiler searches anyway would upset #include_next.
-        list(REMOVE_ITEM boost ${CMAKE_CXX_IMPLICIT_INCLUDE_DIRECTORIES})
+        list(REMOVE_ITEM boost /usr/include ${CMAKE_CXX_IMPLICIT_INCLUDE_DIRECTORIES})
         list(TRANSFORM boost PREPEND -isystem)
         list(APPEND command ${boost})
     endif()
+    set(few_errors -fmax-errors=5)
+    if(CMAKE_CXX_COMPILER_ID MATCHES "Clang")
+        set(few_errors -ferror-limit=5)
+    endif()
     file(CONFIGURE OUTPUT "${file}" @ONLY CONTENT
-         "set(fitwright_compiler [[@command@]])\nset(fitwright_warnings [[@FITWRIGHT_WARNINGS@]])\n")
+"set(fitwright_compiler [[@command@]])
+set(fitwright_warnings [[@FITWRIGHT_WARNINGS@]])
+set(fitwright_few_errors @few_errors@)
+")
 endfunction()

@@ -211,14 +211,16 @@ public:
 
     /// Goes on with `next(value)`, which gives a result itself; an error is passed on.
     template <class Next>
-    constexpr auto and_then(Next&& next) const -> std::remove_cvref_t<std::invoke_result_t<Next, const Value&>> {
+    constexpr auto and_then(Next&& next) const
+        -> std::remove_cvref_t<std::invoke_result_t<Next, const Value&>> {
         if (has_value_) return next(value_);
         return error_;
     }
 
     /// Makes another value of the value; an error is passed on.
     template <class Make>
-    constexpr auto transform(Make&& make) const -> result<std::remove_cvref_t<std::invoke_result_t<Make, const Value&>>> {
+    constexpr auto transform(Make&& make) const
+        -> result<std::remove_cvref_t<std::invoke_result_t<Make, const Value&>>> {
         if (has_value_) return make(value_);
         return error_;
     }

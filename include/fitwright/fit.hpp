@@ -27,7 +27,7 @@ enum class fit_kind : std::uint8_t {
 /// negative where the parts interfere.
 class fit {
 public:
-    constexpr fit(const hole_limits& hole, const shaft_limits& shaft) noexcept : hole_(hole), shaft_(shaft) {}
+    constexpr fit(hole_limits hole, shaft_limits shaft) noexcept : hole_(hole), shaft_(shaft) {}
 
     [[nodiscard]] constexpr const hole_limits& hole() const noexcept { return hole_; }
     [[nodiscard]] constexpr const shaft_limits& shaft() const noexcept { return shaft_; }

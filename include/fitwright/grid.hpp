@@ -42,7 +42,8 @@ template <side Side>
 /// `rounded_inwards(bore, 0.0001_in)` is what to write on an inch drawing with four decimals.
 /// Error: a step that is not above zero; no multiple of the step between the limits.
 template <side Side>
-[[nodiscard]] constexpr result<size_limits<Side>> rounded_inwards(const size_limits<Side>& limits, length step) noexcept {
+[[nodiscard]] constexpr result<size_limits<Side>> rounded_inwards(const size_limits<Side>& limits,
+                                                                  length step) noexcept {
     if (step <= length()) return detail::no_step(step);
     const length lower = detail::multiple_at_or_above(limits.lower_limit(), step);
     const length upper = detail::multiple_at_or_below(limits.upper_limit(), step);
@@ -55,7 +56,8 @@ template <side Side>
 /// it takes the one away from scrap: the smaller hole, the larger shaft.
 /// Error: a step that is not above zero; no multiple of the step between the limits.
 template <side Side>
-[[nodiscard]] constexpr result<length> target_on_grid(const size_limits<Side>& limits, length step, length aim) noexcept {
+[[nodiscard]] constexpr result<length> target_on_grid(const size_limits<Side>& limits, length step,
+                                                      length aim) noexcept {
     const auto allowed = rounded_inwards(limits, step);
     if (!allowed) return allowed.error();
     const length lowest = allowed->lower_limit();

@@ -55,8 +55,7 @@ public:
     }
 
     /// The Boost.Units quantity in `Unit`, the nearest `double`. Needs `units.hpp`.
-    template <class Unit>
-    [[nodiscard]] constexpr boost::units::quantity<Unit, double> as() const noexcept {
+    template <class Unit> [[nodiscard]] constexpr boost::units::quantity<Unit, double> as() const noexcept {
         return boost::units::quantity<Unit, double>::from_value(in<Unit>());
     }
 
@@ -81,9 +80,7 @@ public:
     }
     template <class Integer>
         requires std::is_integral_v<Integer>
-    friend constexpr length operator*(Integer n, length a) noexcept {
-        return a * n;
-    }
+    friend constexpr length operator*(Integer n, length a) noexcept { return a * n; }
     /// To the nearest nanometre, ties away from zero. The divisor is not 0.
     template <class Integer>
         requires std::is_integral_v<Integer>
@@ -105,8 +102,7 @@ public:
 
 namespace detail {
 
-template <class Number>
-constexpr std::int64_t nanometres_from(Number value, double per_unit) noexcept {
+template <class Number> constexpr std::int64_t nanometres_from(Number value, double per_unit) noexcept {
     const double nanometres = static_cast<double>(value) * per_unit;
     if (!(nanometres > -9.2e18)) return -INT64_MAX; // and what is not a number
     if (nanometres > 9.2e18) return INT64_MAX;
@@ -139,8 +135,7 @@ consteval length length_literal(const char* written, std::int64_t nanometres_per
         digits = digits * 10 + (*c - '0');
         if (behind_point) scale *= 10;
     }
-    if (digits > INT64_MAX / 2 / nanometres_per_unit)
-        a_length_literal_is_too_long();
+    if (digits > INT64_MAX / 2 / nanometres_per_unit) a_length_literal_is_too_long();
     const std::int64_t scaled = digits * nanometres_per_unit;
     if (scaled % scale != 0 && !to_nearest) a_length_literal_has_no_fraction_of_a_nanometre();
     return length::from_nanometres(scaled) / scale;
@@ -156,13 +151,9 @@ consteval length operator""_mm(const char* written) {
     return detail::length_literal(written, 1'000'000, false);
 }
 /// A fraction of a nanometre is refused.
-consteval length operator""_um(const char* written) {
-    return detail::length_literal(written, 1'000, false);
-}
+consteval length operator""_um(const char* written) { return detail::length_literal(written, 1'000, false); }
 /// A fraction of a nanometre is refused.
-consteval length operator""_nm(const char* written) {
-    return detail::length_literal(written, 1, false);
-}
+consteval length operator""_nm(const char* written) { return detail::length_literal(written, 1, false); }
 /// To the nearest nanometre.
 consteval length operator""_in(const char* written) {
     return detail::length_literal(written, 25'400'000, true);

@@ -50,9 +50,7 @@ public:
     }
 
     /// Upper less lower limit: never below zero but for limits the wrong way round.
-    [[nodiscard]] constexpr length tolerance() const noexcept {
-        return upper_deviation_ - lower_deviation_;
-    }
+    [[nodiscard]] constexpr length tolerance() const noexcept { return upper_deviation_ - lower_deviation_; }
 
     /// True for a size from the lower to the upper limit, both included.
     [[nodiscard]] constexpr bool allow(length size) const noexcept {
@@ -113,9 +111,7 @@ struct stated_limits {
 };
 
 /// Limits without a class: `hole_limits bore = between(7.978_mm, 7.986_mm);`
-[[nodiscard]] constexpr stated_limits between(length lower, length upper) noexcept {
-    return {lower, upper};
-}
+[[nodiscard]] constexpr stated_limits between(length lower, length upper) noexcept { return {lower, upper}; }
 
 /// A part as measured: the reading and its uncertainty (half width, as in 7.968 +/- 0.002).
 template <side Side> class measured {

@@ -11,7 +11,8 @@ template <class Row> class rows {
 public:
     constexpr rows() noexcept = default;
     constexpr rows(const Row* first, std::size_t size) noexcept : first_(first), size_(size) {}
-    template <std::size_t Size> constexpr rows(const Row (&table)[Size]) noexcept : first_(table), size_(Size) {}
+    template <std::size_t Size>
+    constexpr rows(const Row (&table)[Size]) noexcept : first_(table), size_(Size) {}
 
     [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
     [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }

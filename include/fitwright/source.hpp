@@ -87,8 +87,7 @@ constexpr cautions operator|(caution a, caution b) noexcept { return cautions(a)
         return "Turning parts catch and burst: guards on, no loose sleeves, check the safe speed.";
     case caution::brittle:
         return "Brittle parts break without warning: eye protection, press evenly, no blows.";
-    case caution::chemical:
-        return "Read the safety data sheet of the fluid or compound and follow it.";
+    case caution::chemical: return "Read the safety data sheet of the fluid or compound and follow it.";
     }
     return "";
 }

@@ -13,13 +13,12 @@ namespace detail {
 
 /// What can be made from characters and their number: std::string_view, std::string and the like.
 template <class Other>
-concept made_from_characters =
-    std::is_class_v<Other> && !std::is_same_v<Other, text> &&
-    requires(Other other, const char* first, std::size_t size) {
-        Other(first, size);
-        other.size();
-        other.substr(size);
-    };
+concept made_from_characters = std::is_class_v<Other> && !std::is_same_v<Other, text> &&
+                               requires(Other other, const char* first, std::size_t size) {
+    Other(first, size);
+    other.size();
+    other.substr(size);
+};
 
 } // namespace detail
 
@@ -55,8 +54,7 @@ public:
         return npos;
     }
 
-    template <detail::made_from_characters Other>
-    constexpr operator Other() const {
+    template <detail::made_from_characters Other> constexpr operator Other() const {
         return Other(first_, size_);
     }
 
@@ -119,17 +117,14 @@ public:
     /// A look at the characters, for as long as this object lives; a zero follows them.
     [[nodiscard]] constexpr text view() const noexcept { return {characters_, size_}; }
 
-    template <detail::made_from_characters Other>
-    constexpr operator Other() const {
+    template <detail::made_from_characters Other> constexpr operator Other() const {
         return Other(characters_, size_);
     }
     friend constexpr bool operator==(const fixed_text& a, text b) noexcept { return a.view() == b; }
 
     template <class Stream>
         requires requires(Stream& out, const char* first) { out.write(first, 1); }
-    friend Stream& operator<<(Stream& out, const fixed_text& t) {
-        return out << t.view();
-    }
+    friend Stream& operator<<(Stream& out, const fixed_text& t) { return out << t.view(); }
 
 private:
     char characters_[Capacity + 1] = {};

@@ -27,8 +27,8 @@ namespace fitwright {
 namespace detail {
 
 template <class Unit, long Power>
-using power_of_ten =
-    typename boost::units::make_scaled_unit<Unit, boost::units::scale<10, boost::units::static_rational<Power>>>::type;
+using power_of_ten = typename boost::units::make_scaled_unit<
+    Unit, boost::units::scale<10, boost::units::static_rational<Power>>>::type;
 
 }
 
@@ -44,15 +44,14 @@ using inch = boost::units::imperial::inch_base_unit::unit_type;
 using thou = boost::units::imperial::thou_base_unit::unit_type;
 
 using newton = boost::units::si::force;
-using pascal = boost::units::si::pressure;
-using megapascal = detail::power_of_ten<pascal, 6>;
+using megapascal = detail::power_of_ten<boost::units::si::pressure, 6>;
 using kelvin = boost::units::si::temperature;
 
 /// A reading on a thermometer, in degrees Celsius.
 using temperature = quantity<boost::units::absolute<boost::units::celsius::temperature>>;
 /// How much hotter, in kelvin.
 using temperature_difference = quantity<kelvin>;
-using pressure = quantity<pascal>;
+using pressure = quantity<boost::units::si::pressure>;
 using force = quantity<newton>;
 using torque = quantity<boost::units::si::torque>;
 using speed = quantity<boost::units::si::velocity>;
@@ -76,8 +75,7 @@ constexpr double whole_where_meant(double nanometres) noexcept {
 
 template <class Unit> struct nanometres_in {
     static_assert(is_length_unit<Unit>, "this is not a unit of length");
-    static constexpr double value =
-        whole_where_meant(boost::units::conversion_factor(Unit(), metre()) * 1e9);
+    static constexpr double value = whole_where_meant(boost::units::conversion_factor(Unit(), metre()) * 1e9);
 };
 template <> struct nanometres_in<metre> { static constexpr double value = 1'000'000'000; };
 template <> struct nanometres_in<millimetre> { static constexpr double value = 1'000'000; };

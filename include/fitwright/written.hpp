@@ -111,16 +111,21 @@ using written_limits = fixed_text<119>;
 
 /// " +0.018/0", " +/-0.009": both deviations with the same number of decimals, 0 as 0 (ISO 129-1).
 template <side Side>
-[[nodiscard]] constexpr written_limits written_deviations(const size_limits<Side>& l, written_unit u) noexcept {
+[[nodiscard]] constexpr written_limits written_deviations(const size_limits<Side>& l,
+                                                          written_unit u) noexcept {
     const length upper = l.upper_deviation();
     const length lower = l.lower_deviation();
     if (upper == -lower) return written_limits() << text(" +/-") << written(upper, {.unit = u}).view();
 
     const int of_upper = decimals_needed(upper, u);
     const int of_lower = decimals_needed(lower, u);
-    const number_format both{.unit = u, .decimals = of_upper > of_lower ? of_upper : of_lower, .with_plus = true};
-    const auto one_of_them = [&](length d) { return d == length() ? fixed_text<47>() << text("0") : written(d, both); };
-    return written_limits() << text(" ") << one_of_them(upper).view() << text("/") << one_of_them(lower).view();
+    const number_format both{
+        .unit = u, .decimals = of_upper > of_lower ? of_upper : of_lower, .with_plus = true};
+    const auto one_of_them = [&](length d) {
+        return d == length() ? fixed_text<47>() << text("0") : written(d, both);
+    };
+    return written_limits() << text(" ") << one_of_them(upper).view() << text("/")
+                            << one_of_them(lower).view();
 }
 
 } // namespace detail
@@ -128,7 +133,8 @@ template <side Side>
 /// Limits as the nominal size and its deviations, "14 +0.018/0"; the unit's name follows the size
 /// unless it is millimetres.
 template <side Side>
-[[nodiscard]] constexpr detail::written_limits written(const size_limits<Side>& l, written_unit u = written_unit::mm) noexcept {
+[[nodiscard]] constexpr detail::written_limits written(const size_limits<Side>& l,
+                                                       written_unit u = written_unit::mm) noexcept {
     detail::written_limits t;
     t << written(l.nominal(), {.unit = u}).view();
     if (u != written_unit::mm) t << text(" ") << in_words(u);

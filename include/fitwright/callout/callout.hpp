@@ -53,10 +53,12 @@ struct callout {
 
     /// Everything the same but where the limits come from.
     friend constexpr bool operator==(const callout& a, const callout& b) noexcept {
-        const bool same_hole = a.part == callout_part::shaft || (a.hole == b.hole && a.hole_class == b.hole_class);
-        const bool same_shaft = a.part == callout_part::hole || (a.shaft == b.shaft && a.shaft_class == b.shaft_class);
-        return a.part == b.part && a.unit == b.unit && a.has_classes == b.has_classes && same_hole && same_shaft &&
-               a.notes == b.notes;
+        const bool same_hole =
+            a.part == callout_part::shaft || (a.hole == b.hole && a.hole_class == b.hole_class);
+        const bool same_shaft =
+            a.part == callout_part::hole || (a.shaft == b.shaft && a.shaft_class == b.shaft_class);
+        return a.part == b.part && a.unit == b.unit && a.has_classes == b.has_classes && same_hole &&
+               same_shaft && a.notes == b.notes;
     }
 };
 

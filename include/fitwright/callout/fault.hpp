@@ -79,7 +79,8 @@ constexpr void offer(error::composer& say, text whole, text replaced, text by) n
     whole = without_blanks_around(whole);
     if (whole.size() + by.size() > 60) return;
     say << "; write ";
-    say.begin_suggestion() << text(whole.begin(), static_cast<std::size_t>(replaced.begin() - whole.begin())) << by
+    say.begin_suggestion() << text(whole.begin(), static_cast<std::size_t>(replaced.begin() - whole.begin()))
+                           << by
                            << text(replaced.end(), static_cast<std::size_t>(whole.end() - replaced.end()));
     say.end_suggestion();
 }
@@ -106,7 +107,7 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
 }
 
 /// The words for a fault.
-[[nodiscard]] constexpr error in_words(const fault& f, text whole) noexcept {
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr error in_words(const fault& f, text whole) noexcept {
     error::composer say(f.code);
     const auto quoted = shown(f.piece);
     const text piece = quoted.view();
@@ -115,13 +116,15 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
         say << "nothing to read; allowed: a size with its class or deviations, such as 12 H7";
         break;
     case error_code::text_is_too_long:
-        say << "the call-out is longer than " << std::int64_t{longest_callout} << " bytes; allowed: one call-out a line";
+        say << "the call-out is longer than " << std::int64_t{longest_callout}
+            << " bytes; allowed: one call-out a line";
         break;
     case error_code::text_is_not_utf8: say << "this byte is not UTF-8; allowed: UTF-8 text"; break;
     case error_code::character_not_allowed: {
         scanner s(f.piece.begin(), f.piece.end());
         if (!is_full_width_digit(s.peek())) {
-            say.quote(piece) << " is not part of a call-out here; allowed: a size, its unit, a class such as H7 or deviations such as +0.018/0";
+            say.quote(piece)
+                << " is not part of a call-out here; allowed: a size, its unit, a class such as H7 or deviations such as +0.018/0";
             break;
         }
         fixed_text<24> narrow;
@@ -135,7 +138,8 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
         break;
     }
     case error_code::something_left_over:
-        say.quote(piece) << " is left over behind the call-out; allowed there: / and a second class, (E), THRU, a depth";
+        say.quote(piece)
+            << " is left over behind the call-out; allowed there: / and a second class, (E), THRU, a depth";
         break;
     case error_code::ends_too_soon:
         say << "the call-out ends too soon; allowed: something behind the last sign, as in 12 H7/g6 or 14 +0.018/0";
@@ -148,22 +152,33 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
     case error_code::size_not_a_number:
         say.quote(piece) << " is not a size; allowed: a number above 0 in digits";
         break;
-    case error_code::size_not_above_zero: say.quote(piece) << " is not above 0; allowed: sizes above 0"; break;
+    case error_code::size_not_above_zero:
+        say.quote(piece) << " is not above 0; allowed: sizes above 0";
+        break;
     case error_code::number_malformed:
-        say.quote(piece) << " is not a number as it is written here; allowed: digits with one point, no exponent, no zero "
-                            "in front, 11 digits at the most, or a fraction of an inch";
+        say.quote(piece)
+            << " is not a number as it is written here; allowed: digits with one point, no exponent, no zero "
+               "in front, 11 digits at the most, or a fraction of an inch";
         break;
     case error_code::decimal_comma_not_allowed:
-        say.quote(piece) << " has a comma; allowed: a decimal point (a decimal comma only where the caller says so)";
+        say.quote(piece)
+            << " has a comma; allowed: a decimal point (a decimal comma only where the caller says so)";
         break;
     case error_code::more_decimals_than_a_nanometre:
-        say.quote(piece) << " in " << f.other << " is less than a nanometre; allowed: 6 decimals of mm, 3 of um, none of nm, "
+        say.quote(piece) << " in " << f.other
+                         << " is less than a nanometre; allowed: 6 decimals of mm, 3 of um, none of nm, "
                             "8 of in, 5 of thou";
         break;
     case error_code::fraction_without_inches: {
-        say.quote(piece) << " is a fraction without inches; allowed: fractions of an inch only, and two limits with their decimals";
+        say.quote(piece)
+            << " is a fraction without inches; allowed: fractions of an inch only, and two limits with their decimals";
+        scanner behind(f.piece.end(), whole.end());
+        behind.skip_blanks();
+        const char32_t next = behind.take_letters().empty() ? no_more : behind.peek();
+        const bool has_unit = next != no_more && !is_digit(next); // a class has its grade there
         fixed_text<40> inches;
-        if (f.piece.size() < 30) offer(say, whole, f.piece, (inches << f.piece << text(" in")).view());
+        if (f.piece.size() < 30 && !has_unit)
+            offer(say, whole, f.piece, (inches << f.piece << text(" in")).view());
         break;
     }
     case error_code::unit_not_known: {
@@ -177,7 +192,8 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
         break;
     case error_code::unit_ambiguous:
         say << "it can't be told what ";
-        say.quote(piece) << " is the unit of; allowed: the unit behind every number it belongs to, as in 14 mm +18 um/0";
+        say.quote(piece)
+            << " is the unit of; allowed: the unit behind every number it belongs to, as in 14 mm +18 um/0";
         break;
     case error_code::class_missing:
         say << "a size alone has no limits; allowed: a class such as H7, deviations such as +0.018/0, or two limits";
@@ -192,8 +208,8 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
     case error_code::letter_case_mixed: {
         const auto hole = letters_in_case(f.piece, side::hole);
         const auto shaft = letters_in_case(f.piece, side::shaft);
-        say.quote(piece) << " mixes capitals and small letters; allowed: " << hole.view() << " for a hole, " << shaft.view()
-                         << " for a shaft";
+        say.quote(piece) << " mixes capitals and small letters; allowed: " << hole.view() << " for a hole, "
+                         << shaft.view() << " for a shaft";
         break;
     }
     case error_code::grade_missing:
@@ -207,12 +223,14 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
         say.quote(piece) << " has a blank between letter and grade; allowed: none there";
         fixed_text<16> joined;
         for (const char c : f.piece)
-            if (is_letter(static_cast<unsigned char>(c)) || is_digit(static_cast<unsigned char>(c))) joined << text(&c, 1);
+            if (is_letter(static_cast<unsigned char>(c)) || is_digit(static_cast<unsigned char>(c)))
+                joined << text(&c, 1);
         offer(say, whole, f.piece, joined.view());
         break;
     }
     case error_code::thread_is_not_a_fit:
-        say.quote(piece) << " is a thread; its tolerance is not in ISO 286 (see ISO 965). Allowed: plain diameters and widths";
+        say.quote(piece)
+            << " is a thread; its tolerance is not in ISO 286 but in ISO 965; allowed: plain diameters and widths";
         break;
     case error_code::hole_wanted:
     case error_code::shaft_wanted: {
@@ -261,10 +279,12 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
         break;
     }
     case error_code::limits_crossed:
-        say.quote(piece) << " leaves no tolerance; allowed: an upper limit above the lower, the smaller first where a dash stands between";
+        say.quote(piece)
+            << " leaves no tolerance; allowed: an upper limit above the lower, the smaller first where a dash stands between";
         break;
     case error_code::limits_too_far_apart:
-        say.quote(piece) << " is more than twice the other limit; allowed: two limits of one size (a deviation has a sign)";
+        say.quote(piece)
+            << " is more than twice the other limit; allowed: two limits of one size (a deviation has a sign)";
         break;
     default: say.quote(piece) << " is not allowed here"; break;
     }

@@ -76,7 +76,8 @@ inline constexpr std::size_t most_digits = 11;
 
 /// Reads a number without sign. `fractions` says whether 1/4 may be one: a deviation has none.
 /// Leaves the scanner behind the number; the fault says what is wrong.
-[[nodiscard]] constexpr fault read_number(scanner& s, number& n, bool decimal_comma, bool fractions) noexcept {
+[[nodiscard]] constexpr fault read_number(scanner& s, number& n, bool decimal_comma,
+                                          bool fractions) noexcept {
     const char* const from = s.place();
     const auto malformed = [&](error_code code = error_code::number_malformed) {
         while (is_digit(s.peek()) || s.peek() == U'.' || s.peek() == U',' || is_letter(s.peek())) s.next();
@@ -131,7 +132,8 @@ inline constexpr std::size_t most_digits = 11;
     if (n.decimals > most) {
         const char* const beyond = n.decimals_from + most;
         return {error_code::more_decimals_than_a_nanometre,
-                {beyond, static_cast<std::size_t>(n.piece.end() - beyond)}, n.piece};
+                {beyond, static_cast<std::size_t>(n.piece.end() - beyond)},
+                n.piece};
     }
     std::int64_t scale = 1;
     for (int i = 0; i < n.decimals; ++i) scale *= 10;

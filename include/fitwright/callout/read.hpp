@@ -44,12 +44,14 @@ template <side Side>
 /// Reads any call-out: `12 H7`, `⌀12 H7/g6 (E)`, `1/4 in H7`, `14 +0.018/0`, `7.978/7.986`, `2x 6 H7 THRU`.
 /// Without a unit it is in millimetres (ISO 129-1). Errors are about the text (with its column) or
 /// those of `limits`.
-[[nodiscard]] constexpr result<callout> read_callout(std::string_view written, reading_options options = {}) noexcept {
+[[nodiscard]] constexpr result<callout> read_callout(std::string_view written,
+                                                     reading_options options = {}) noexcept {
     return detail::callout_reader(detail::as_text(written), options).read();
 }
 
 /// Reads a hole: `12 H7`, or limits without a class. `12 h7` is an error that offers `12 H7`.
-[[nodiscard]] constexpr result<hole_limits> read_hole(std::string_view written, reading_options options = {}) noexcept {
+[[nodiscard]] constexpr result<hole_limits> read_hole(std::string_view written,
+                                                      reading_options options = {}) noexcept {
     detail::callout_reader reader(detail::as_text(written), options);
     const auto read = reader.read();
     if (!read) return read.error();
@@ -58,7 +60,8 @@ template <side Side>
 }
 
 /// Reads a shaft: `12 g6`, or limits without a class. `12 G6` is an error that offers `12 g6`.
-[[nodiscard]] constexpr result<shaft_limits> read_shaft(std::string_view written, reading_options options = {}) noexcept {
+[[nodiscard]] constexpr result<shaft_limits> read_shaft(std::string_view written,
+                                                        reading_options options = {}) noexcept {
     detail::callout_reader reader(detail::as_text(written), options);
     const auto read = reader.read();
     if (!read) return read.error();
@@ -67,7 +70,8 @@ template <side Side>
 }
 
 /// Reads a fit: `12 H7/g6`.
-[[nodiscard]] constexpr result<fit> read_fit(std::string_view written, reading_options options = {}) noexcept {
+[[nodiscard]] constexpr result<fit> read_fit(std::string_view written,
+                                             reading_options options = {}) noexcept {
     detail::callout_reader reader(detail::as_text(written), options);
     const auto read = reader.read();
     if (!read) return read.error();

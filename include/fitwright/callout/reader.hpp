@@ -41,7 +41,8 @@ public:
             const text both(hole.begin(), static_cast<std::size_t>(shaft.end() - hole.begin()));
             return in_words({wanted, both, shaft}, whole_);
         }
-        if (made_.part == callout_part::either) return in_words({wanted, without_blanks_around(whole_), {}}, whole_);
+        if (made_.part == callout_part::either)
+            return in_words({wanted, without_blanks_around(whole_), {}}, whole_);
         return in_words({wanted, made_.part == callout_part::hole ? hole : shaft, {}}, whole_);
     }
 
@@ -160,9 +161,9 @@ private:
             while (!s_.at_end() && !is_blank(s_.peek())) s_.next();
             return {error_code::thread_is_not_a_fit, s_.since(from), {}};
         }
-        char small[9] = {};
-        for (std::size_t i = 0; i < word.size() && i < 8; ++i) small[i] = static_cast<char>(word[i] | 0x20);
-        const text lower(small);
+        char lowered[9] = {};
+        for (std::size_t i = 0; i < word.size() && i < 8; ++i) lowered[i] = static_cast<char>(word[i] | 0x20);
+        const text lower(lowered);
         if (lower == "nan" || lower == "inf" || lower == "infinity")
             return {error_code::size_not_a_number, word, {}};
         s_.take_digits();
@@ -247,7 +248,8 @@ private:
         if (first.side == side::shaft && second.side == side::hole)
             return {error_code::hole_and_shaft_swapped, first.piece, second.piece};
         if (first.side == second.side)
-            return {first.side == side::hole ? error_code::two_holes : error_code::two_shafts, second.piece, {}};
+            return {
+                first.side == side::hole ? error_code::two_holes : error_code::two_shafts, second.piece, {}};
         const bool last_envelope = skip_envelope();
         made_.notes.hole_envelope = first_envelope || last_envelope;
         made_.notes.shaft_envelope = last_envelope;
@@ -309,7 +311,8 @@ private:
     /// The tables have no answer: said of the size if that is outside them, else of the class.
     [[nodiscard]] constexpr error value_error() const noexcept {
         const bool hole = no_value_ == no_value::for_hole;
-        const error e = hole ? limits(nominal_, made_.hole_class).error() : limits(nominal_, made_.shaft_class).error();
+        const error e =
+            hole ? limits(nominal_, made_.hole_class).error() : limits(nominal_, made_.shaft_class).error();
         const bool of_the_size = e.code() == error_code::size_out_of_range;
         const text of_the_class = hole ? hole_token_.piece : shaft_token_.piece;
         return placed_at(e, whole_, of_the_size ? size_.value.piece.begin() : of_the_class.begin());
@@ -415,7 +418,8 @@ private:
         if (!size_.has_unit && have_unit) {
             if (last.unit != written_unit::mm && last.unit != written_unit::in)
                 return {error_code::unit_ambiguous, last.unit_piece, {}};
-            if (upper.has_unit && upper.unit != last.unit) return {error_code::unit_ambiguous, last.unit_piece, {}};
+            if (upper.has_unit && upper.unit != last.unit)
+                return {error_code::unit_ambiguous, last.unit_piece, {}};
             of_size = last.unit;
         }
         const written_unit of_lower = have_unit ? last.unit : of_size;
@@ -471,7 +475,8 @@ private:
     constexpr fault read_depth() noexcept {
         s_.skip_blanks();
         written_number depth;
-        if (!is_digit(s_.peek()) && s_.peek() != U'.') return {error_code::size_missing, text(s_.place(), 0), {}};
+        if (!is_digit(s_.peek()) && s_.peek() != U'.')
+            return {error_code::size_missing, text(s_.place(), 0), {}};
         if (const fault f = read_number(s_, depth.value, options_.decimal_comma, true)) return f;
         if (depth.value.is_zero()) return {error_code::size_not_above_zero, depth.value.piece, {}};
         if (const fault f = read_unit(depth)) return f;
@@ -483,7 +488,8 @@ private:
     [[nodiscard]] constexpr fault unexpected() const noexcept {
         const text rest(s_.place(), static_cast<std::size_t>(whole_.end() - s_.place()));
         const char32_t c = s_.peek();
-        const bool known = is_letter(c) || is_digit(c) || c == U'/' || c == U'(' || c == U')' || c == U'+' || is_minus(c);
+        const bool known = is_letter(c) || is_digit(c) || c == U'/' || c == U'(' || c == U')' || c == U'.' ||
+                           c == U'+' || is_minus(c);
         if (c == no_more) return {error_code::ends_too_soon, rest, {}};
         if (known) return {error_code::something_left_over, rest, {}};
         return {error_code::character_not_allowed, rest, {}};

@@ -26,8 +26,8 @@ inline constexpr char32_t no_more = 0xFFFF'FFFF;
         for (int i = 1; i <= more; ++i)
             if ((static_cast<unsigned char>(first[i]) & 0xC0) != 0x80) return first;
         const auto second = static_cast<unsigned char>(first[1]);
-        if ((lead == 0xE0 && second < 0xA0) || (lead == 0xED && second > 0x9F) || (lead == 0xF0 && second < 0x90) ||
-            (lead == 0xF4 && second > 0x8F))
+        if ((lead == 0xE0 && second < 0xA0) || (lead == 0xED && second > 0x9F) ||
+            (lead == 0xF0 && second < 0x90) || (lead == 0xF4 && second > 0x8F))
             return first;
         first += more + 1;
     }
@@ -36,19 +36,22 @@ inline constexpr char32_t no_more = 0xFFFF'FFFF;
 
 [[nodiscard]] constexpr bool is_digit(char32_t c) noexcept { return c >= U'0' && c <= U'9'; }
 [[nodiscard]] constexpr bool is_capital(char32_t c) noexcept { return c >= U'A' && c <= U'Z'; }
-[[nodiscard]] constexpr bool is_letter(char32_t c) noexcept { return is_capital(c) || (c >= U'a' && c <= U'z'); }
+[[nodiscard]] constexpr bool is_letter(char32_t c) noexcept {
+    return is_capital(c) || (c >= U'a' && c <= U'z');
+}
 
 /// Blanks of every width, the tabulator and those of no width; not the line breaks.
 [[nodiscard]] constexpr bool is_blank(char32_t c) noexcept {
-    return c == U' ' || c == U'\t' || c == 0x00A0 || c == 0x1680 || (c >= 0x2000 && c <= 0x200B) || c == 0x202F ||
-           c == 0x205F || c == 0x2060 || c == 0x3000 || c == 0xFEFF;
+    return c == U' ' || c == U'\t' || c == 0x00A0 || c == 0x1680 || (c >= 0x2000 && c <= 0x200B) ||
+           c == 0x202F || c == 0x205F || c == 0x2060 || c == 0x3000 || c == 0xFEFF;
 }
 
 [[nodiscard]] constexpr bool is_minus(char32_t c) noexcept { return c == U'-' || c == 0x2212; }
 
 /// The diameter sign and what is typed in its place: empty set, Scandinavian o, Greek phi.
 [[nodiscard]] constexpr bool is_diameter_sign(char32_t c) noexcept {
-    return c == 0x2300 || c == 0x00D8 || c == 0x00F8 || c == 0x03A6 || c == 0x03C6 || c == 0x03D5 || c == 0x2205;
+    return c == 0x2300 || c == 0x00D8 || c == 0x00F8 || c == 0x03A6 || c == 0x03C6 || c == 0x03D5 ||
+           c == 0x2205;
 }
 
 /// Digits of other scripts, which look like digits and are not read as such.

@@ -5,6 +5,8 @@
 #include <fitwright/callout/scan.hpp>
 #include <fitwright/iso286/tolerance_class.hpp>
 
+#include <initializer_list>
+
 // `H7`, `js6`, `ZC11`: letters and grade. Which part is meant is told by the case, and never guessed.
 
 namespace fitwright::detail {
@@ -17,10 +19,27 @@ struct class_token {
     text piece;
 };
 
+/// By the letter: the position that one letter stands for, or -1.
+// clang-format off
+inline constexpr std::int8_t position_of_letter[] = {
+    // A  B  C  D  E  F  G   H   I   J   K   L   M   N   O   P   Q   R   S   T   U   V   W   X   Y   Z
+       0, 1, 2, 4, 5, 7, 9, 10, -1, 12, 13, -1, 14, 15, -1, 16, -1, 17, 18, 19, 20, 21, -1, 22, 23, 24,
+};
+// clang-format on
+static_assert(sizeof position_of_letter == 26);
+
 /// The position that the letters stand for, or `position_count`.
 [[nodiscard]] constexpr int position_of(text written, side s) noexcept {
-    for (int p = 0; p < position_count; ++p)
-        if (letters(static_cast<position>(p), s) == written) return p;
+    if (written.size() == 1) {
+        const int letter = (written[0] | 0x20) - 'a';
+        const bool same_case = is_capital(static_cast<unsigned char>(written[0])) == (s == side::hole);
+        const int p = letter >= 0 && letter < 26 && same_case ? position_of_letter[letter] : -1;
+        return p >= 0 ? p : position_count;
+    }
+    if (written.size() != 2) return position_count;
+    for (const position p :
+         {position::js, position::cd, position::ef, position::fg, position::za, position::zb, position::zc})
+        if (letters(p, s) == written) return static_cast<int>(p);
     return position_count;
 }
 
@@ -28,7 +47,8 @@ struct class_token {
     c.side = is_capital(static_cast<unsigned char>(written[0])) ? side::hole : side::shaft;
     int found = position_of(written, c.side);
     if (found == position_count && written.size() == 2) {
-        const char same_case[] = {written[0], static_cast<char>(c.side == side::hole ? written[1] & ~0x20 : written[1] | 0x20)};
+        const char same_case[] = {
+            written[0], static_cast<char>(c.side == side::hole ? written[1] & ~0x20 : written[1] | 0x20)};
         if (position_of(text(same_case, 2), c.side) != position_count)
             return {error_code::letter_case_mixed, written, {}};
     }
@@ -38,12 +58,13 @@ struct class_token {
 }
 
 [[nodiscard]] constexpr fault read_grade(text written, class_token& c) noexcept {
-    for (int step = 0; step < grade::count; ++step) {
-        if (grade::from_step(step).name() != written) continue;
-        c.grade = grade::from_step(step);
-        return {};
-    }
-    return {error_code::grade_not_known, written, {}};
+    const bool one_digit = written.size() == 1;
+    const bool from_ten = written.size() == 2 && written[0] == '1' && written[1] <= '8';
+    if (written == "01") c.grade = grade::it01;
+    else if (one_digit) c.grade = grade(written[0] - '0');
+    else if (from_ten) c.grade = grade(10 + written[1] - '0');
+    else return {error_code::grade_not_known, written, {}};
+    return {};
 }
 
 /// Reads a class; a letter stands here. Leaves the scanner behind it.

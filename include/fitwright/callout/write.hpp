@@ -44,7 +44,8 @@ template <side Side> [[nodiscard]] constexpr fixed_text<8> written(tolerance_cla
 
 /// "12 H7": a size and a class.
 template <side Side>
-[[nodiscard]] constexpr fixed_text<160> written(length nominal, tolerance_class<Side> c, callout_style style = {}) noexcept {
+[[nodiscard]] constexpr fixed_text<160> written(length nominal, tolerance_class<Side> c,
+                                                callout_style style = {}) noexcept {
     detail::callout_text t;
     detail::put_size(t, nominal, style);
     t << text(" ");
@@ -53,7 +54,8 @@ template <side Side>
 }
 
 /// "12 H7/g6": a size and both classes.
-[[nodiscard]] constexpr fixed_text<160> written(length nominal, class_pair c, callout_style style = {}) noexcept {
+[[nodiscard]] constexpr fixed_text<160> written(length nominal, class_pair c,
+                                                callout_style style = {}) noexcept {
     return written(nominal, c.hole, style) << text("/") << written(c.shaft).view();
 }
 

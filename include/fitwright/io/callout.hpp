@@ -7,7 +7,9 @@
 namespace fitwright {
 
 /// "IT7".
-[[nodiscard]] constexpr fixed_text<8> written(grade g) noexcept { return fixed_text<8>() << text("IT") << g.name(); }
+[[nodiscard]] constexpr fixed_text<8> written(grade g) noexcept {
+    return fixed_text<8>() << text("IT") << g.name();
+}
 
 inline std::ostream& operator<<(std::ostream& out, grade g) { return detail::put(out, written(g)); }
 

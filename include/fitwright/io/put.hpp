@@ -12,8 +12,7 @@ namespace fitwright {
 namespace detail {
 
 /// Through the stream's own operator, so that width and fill hold; no locale is asked.
-template <std::size_t Capacity>
-std::ostream& put(std::ostream& out, const fixed_text<Capacity>& t) {
+template <std::size_t Capacity> std::ostream& put(std::ostream& out, const fixed_text<Capacity>& t) {
     return out << std::string_view(t);
 }
 

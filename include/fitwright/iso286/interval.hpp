@@ -6,6 +6,7 @@
 #include <fitwright/iso286/tolerance_class.hpp>
 
 // From a place in the tables and a class to its deviations, in bare integers. No messages here.
+// Everything comes down to one number, the upper deviation; the lower one is a tolerance below it.
 
 namespace fitwright {
 
@@ -27,9 +28,23 @@ struct size_range {
 };
 
 inline constexpr std::uint8_t main_row_of[range_count] = {
-    0, 1, 2, 3, 3, 4, 4, 5, 5, 6, 6, 7, 7, 8, 8, 8, 9, 9, 9, 10, 10, 11, 11, 12, 12,
-    13, 13, 14, 14, 15, 15, 16, 16, 17, 17, 18, 18, 19, 19, 20, 20,
+    0,  1,  2,  3,  3,  4,  4,  5,  5,  6,  6,  7,  7,  8,  8,  8,  9,  9,  9,  10, 10,
+    11, 11, 12, 12, 13, 13, 14, 14, 15, 15, 16, 16, 17, 17, 18, 18, 19, 19, 20, 20,
 };
+
+/// The row of each whole millimetre up to 500, where nearly all work is: found without a search.
+struct rows_of_millimetres {
+    std::uint8_t row[501];
+};
+inline constexpr rows_of_millimetres small_rows = [] {
+    rows_of_millimetres found{};
+    int row = 0;
+    for (int mm = 1; mm <= 500; ++mm) {
+        if (mm > range_upto_mm[row]) ++row;
+        found.row[mm] = static_cast<std::uint8_t>(row);
+    }
+    return found;
+}();
 
 inline constexpr length largest_nominal = length::from_nanometres(3'150'000'000);
 
@@ -41,24 +56,16 @@ inline constexpr length largest_nominal = length::from_nanometres(3'150'000'000)
 /// millimetres: rounding up to a millimetre leaves every size in its range.
 [[nodiscard]] constexpr size_range range_of(length nominal) noexcept {
     const auto mm = static_cast<std::int32_t>((nominal.nanometres() + 999'999) / 1'000'000);
-    int row = 0;
-    if (mm > range_upto_mm[row + 31]) row += 32;
-    for (int stride = 16; stride > 0; stride /= 2)
-        if (row + stride <= range_count - 1 && mm > range_upto_mm[row + stride - 1]) row += stride;
+    int row = 24;
+    if (mm <= 500) [[likely]]
+        row = small_rows.row[mm];
+    else
+        while (mm > range_upto_mm[row]) ++row;
     return {row, main_row_of[row], nominal.nanometres() <= 1'000'000};
 }
 
-/// Deviations in nanometres; `given` is false where the standard has no value.
-struct interval {
-    std::int32_t upper;
-    std::int32_t lower;
-    bool given;
-};
-
-inline constexpr interval no_interval{0, 0, false};
-
 /// IT of the grade, in nanometres, or `na`.
-[[nodiscard]] constexpr std::int32_t tolerance_at(const size_range& r, grade g) noexcept {
+[[nodiscard]] constexpr std::int32_t tolerance_at(size_range r, grade g) noexcept {
     const std::int32_t tenths = standard_tolerance_table[r.main_row][g.step()];
     return tenths == na ? na : tenths * 100;
 }
@@ -69,58 +76,61 @@ inline constexpr interval no_interval{0, 0, false};
     return g >= grade::it14 || p <= position::b || (p == position::n && s == side::hole && g > grade::it8);
 }
 
-/// js and JS: half the tolerance to either side.
-[[nodiscard]] constexpr interval symmetrical(std::int32_t tolerance, grade g, js_rounding rounding) noexcept {
-    std::int32_t half = tolerance / 2;
-    if (rounding == js_rounding::whole_micrometre_1988 && g >= grade::it7 && g <= grade::it11)
-        half -= half % 1000;
-    return {half, -half, true};
+/// js and JS: half the tolerance to either side, in nanometres.
+[[nodiscard]] constexpr std::int32_t half_tolerance(std::int32_t tolerance, grade g,
+                                                    js_rounding rounding) noexcept {
+    const std::int32_t half = tolerance / 2;
+    const bool round = rounding == js_rounding::whole_micrometre_1988 && g >= grade::it7 && g <= grade::it11;
+    return round ? half - half % 1000 : half;
 }
 
 /// Lower deviation ei of a shaft from j to zc, in micrometres, or `nil`.
-[[nodiscard]] constexpr int shaft_lower_deviation(const size_range& r, position p, grade g) noexcept {
+[[nodiscard]] constexpr int shaft_lower_deviation(size_range r, position p, grade g) noexcept {
     if (p >= position::m)
         return shaft_table_m_to_zc[r.row][static_cast<int>(p) - static_cast<int>(position::m)];
-    if (p == position::k)
-        return g >= grade::it4 && g <= grade::it7 ? shaft_table_j_and_k[r.row][3] : 0;
+    if (p == position::k) return g >= grade::it4 && g <= grade::it7 ? shaft_table_j_and_k[r.row][3] : 0;
     if (g == grade::it5 || g == grade::it6) return shaft_table_j_and_k[r.row][0];
     if (g == grade::it7) return shaft_table_j_and_k[r.row][1];
     if (g == grade::it8) return shaft_table_j_and_k[r.row][2];
     return nil;
 }
 
-[[nodiscard]] constexpr interval shaft_interval(const size_range& r, position p, grade g, js_rounding rounding) noexcept {
-    const std::int32_t tolerance = tolerance_at(r, g);
-    if (tolerance == na || (r.up_to_1_mm && barred_up_to_1_mm(p, g, side::shaft))) return no_interval;
+/// Upper deviation es of a shaft, in nanometres, or `na`.
+[[nodiscard]] constexpr std::int32_t shaft_upper_deviation(size_range r, position p, grade g,
+                                                           std::int32_t tolerance) noexcept {
     if (p < position::h) {
         const int es = shaft_table_a_to_g[r.row][static_cast<int>(p)];
-        return es == nil ? no_interval : interval{es * 1000, es * 1000 - tolerance, true};
+        return es == nil ? na : es * 1000;
     }
-    if (p == position::h) return {0, -tolerance, true};
-    if (p == position::js) return symmetrical(tolerance, g, rounding);
+    if (p == position::h) return 0;
     const int ei = shaft_lower_deviation(r, p, g);
-    return ei == nil ? no_interval : interval{ei * 1000 + tolerance, ei * 1000, true};
+    return ei == nil ? na : ei * 1000 + tolerance;
 }
 
-/// The last rows of the ranges up to 3 mm and up to 500 mm, between which the rule of delta holds.
-[[nodiscard]] constexpr bool above_3_up_to_500_mm(const size_range& r) noexcept {
-    return r.row > 0 && r.row < 25;
-}
+/// The rows of the ranges above 3 mm up to 500 mm, in which the rule of delta holds.
+[[nodiscard]] constexpr bool above_3_up_to_500_mm(size_range r) noexcept { return r.row > 0 && r.row < 25; }
 
-/// Upper deviation ES of a hole from J to ZC, in nanometres, or `na` (ISO 286-1:2010, Tables 2 and 3).
+/// Upper deviation ES of a hole, in nanometres, or `na` (ISO 286-1:2010, Tables 2 and 3).
 ///
-/// The general rule is ES = -ei of the shaft of the same letter. Above 3 mm up to 500 mm, K, M, N up
-/// to IT8 and P to ZC up to IT7 take delta = IT(n) - IT(n-1) on top, so that H7/p6 and P7/h6 come
-/// out the same. Delta is tabulated from IT3 to IT8; finer classes have no value.
-[[nodiscard]] constexpr std::int32_t hole_upper_deviation(const size_range& r, position p, grade g) noexcept {
-    const bool mid = above_3_up_to_500_mm(r);
+/// A to G mirror a to g: EI = -es. From J on the general rule is ES = -ei of the shaft of the same
+/// letter. Above 3 mm up to 500 mm, K, M, N up to IT8 and P to ZC up to IT7 take delta =
+/// IT(n) - IT(n-1) on top, so that H7/p6 and P7/h6 come out the same. Delta is tabulated from IT3 to
+/// IT8; finer classes have no value.
+[[nodiscard]] constexpr std::int32_t hole_upper_deviation(size_range r, position p, grade g,
+                                                          std::int32_t tolerance) noexcept {
+    if (p < position::h) {
+        const int es = shaft_table_a_to_g[r.row][static_cast<int>(p)];
+        return es == nil ? na : tolerance - es * 1000;
+    }
+    if (p == position::h) return tolerance;
 
+    const bool mid = above_3_up_to_500_mm(r);
     if (p == position::j) {
         if (g < grade::it6 || g > grade::it8) return na;
         const grade mirrored = mid ? grade::from_step(g.step() - 1) : g; // J7 mirrors j6, and so on
         const int ei = shaft_lower_deviation(r, position::j, mirrored);
         if (ei == nil) return na;
-        return -ei * 1000 + (mid ? tolerance_at(r, g) - tolerance_at(r, mirrored) : 0);
+        return -ei * 1000 + (mid ? tolerance - tolerance_at(r, mirrored) : 0);
     }
 
     const bool takes_delta = g <= (p <= position::n ? grade::it8 : grade::it7);
@@ -133,29 +143,34 @@ inline constexpr interval no_interval{0, 0, false};
     if (ei == nil) return na;
     if (!mid || !takes_delta) return -ei * 1000;
     if (g < grade::it3) return na;
-    const std::int32_t delta = tolerance_at(r, g) - tolerance_at(r, grade::from_step(g.step() - 1));
+    const std::int32_t delta = tolerance - tolerance_at(r, grade::from_step(g.step() - 1));
     const bool m6_special = p == position::m && g == grade::it6 && r.main_row == 10; // -9, not -11
     return -ei * 1000 + delta + (m6_special ? 2000 : 0);
 }
 
-[[nodiscard]] constexpr interval hole_interval(const size_range& r, position p, grade g, js_rounding rounding) noexcept {
-    const std::int32_t tolerance = tolerance_at(r, g);
-    if (tolerance == na || (r.up_to_1_mm && barred_up_to_1_mm(p, g, side::hole))) return no_interval;
-    if (p < position::h) { // A to G mirror a to g: EI = -es
-        const int es = shaft_table_a_to_g[r.row][static_cast<int>(p)];
-        return es == nil ? no_interval : interval{-es * 1000 + tolerance, -es * 1000, true};
-    }
-    if (p == position::h) return {tolerance, 0, true};
-    if (p == position::js) return symmetrical(tolerance, g, rounding);
-    const std::int32_t es = hole_upper_deviation(r, p, g);
-    return es == na ? no_interval : interval{es, es - tolerance, true};
-}
+/// Upper and lower deviation in nanometres; `upper` is `na` where the standard has no value.
+struct interval {
+    std::int64_t upper;
+    std::int64_t lower;
+
+    [[nodiscard]] constexpr bool is_given() const noexcept { return upper != na; }
+};
 
 template <side Side>
-[[nodiscard]] constexpr interval interval_of(const size_range& r, tolerance_class<Side> c, js_rounding rounding) noexcept {
-    if (!c.grade.exists() || static_cast<int>(c.position) >= position_count) return no_interval;
-    if constexpr (Side == side::hole) return hole_interval(r, c.position, c.grade, rounding);
-    else return shaft_interval(r, c.position, c.grade, rounding);
+[[nodiscard]] constexpr interval interval_of(size_range r, tolerance_class<Side> c,
+                                             js_rounding rounding) noexcept {
+    if (!c.grade.exists() || static_cast<int>(c.position) >= position_count) return {na, na};
+    const std::int32_t tolerance = tolerance_at(r, c.grade);
+    if (tolerance == na || (r.up_to_1_mm && barred_up_to_1_mm(c.position, c.grade, Side))) return {na, na};
+    if (c.position == position::js) {
+        const std::int32_t half = half_tolerance(tolerance, c.grade, rounding);
+        return {half, -half};
+    }
+    std::int32_t upper;
+    if constexpr (Side == side::hole) upper = hole_upper_deviation(r, c.position, c.grade, tolerance);
+    else upper = shaft_upper_deviation(r, c.position, c.grade, tolerance);
+    if (upper == na) return {na, na};
+    return {upper, upper - tolerance};
 }
 
 } // namespace detail

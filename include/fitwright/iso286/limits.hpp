@@ -10,8 +10,8 @@ namespace fitwright {
 /// The documents behind the ISO 286 tables, by how surely a cell is known.
 namespace sources {
 inline constexpr source iso_286_1{"ISO 286-1:2010", "Tables 1 to 5", confidence::published};
-inline constexpr source iso_286_1_memory{"ISO 286-1:2010", "Tables 1 to 5: IT4 above 1000 mm, or x, X above 355 up to 400 mm",
-                                         confidence::memory};
+inline constexpr source iso_286_1_memory{
+    "ISO 286-1:2010", "Tables 1 to 5: IT4 above 1000 mm, or x, X above 355 up to 400 mm", confidence::memory};
 inline constexpr source iso_286_1_uncertain{"ISO 286-1:2010", "Tables 2 and 4: cd, ef, fg above 10 mm",
                                             confidence::uncertain};
 } // namespace sources
@@ -19,10 +19,15 @@ inline constexpr source iso_286_1_uncertain{"ISO 286-1:2010", "Tables 2 and 4: c
 namespace detail {
 
 /// Which of the sources a class rests on; see the notes at the top of the tables.
-[[nodiscard]] constexpr const source& source_of(const size_range& r, position p, grade g) noexcept {
-    const bool doubtful_letter = p == position::cd || p == position::ef || p == position::fg;
-    if (doubtful_letter && r.row > 2) return sources::iso_286_1_uncertain;
-    if ((g == grade::it4 && r.main_row > 15) || (p == position::x && r.row == 22)) return sources::iso_286_1_memory;
+[[nodiscard]] constexpr const source& source_of(size_range r, position p, grade g) noexcept {
+    constexpr auto bit = [](position letter) { return 1u << static_cast<unsigned>(letter); };
+    constexpr unsigned new_letters = bit(position::cd) | bit(position::ef) | bit(position::fg);
+    constexpr unsigned to_look_at = new_letters | bit(position::x);
+    if ((bit(p) & to_look_at) == 0 && r.main_row <= 15) [[likely]]
+        return sources::iso_286_1;
+    if ((bit(p) & new_letters) != 0 && r.row > 2) return sources::iso_286_1_uncertain;
+    if ((g == grade::it4 && r.main_row > 15) || (p == position::x && r.row == 22))
+        return sources::iso_286_1_memory;
     return sources::iso_286_1;
 }
 
@@ -35,7 +40,8 @@ namespace detail {
     if (!detail::in_tables(nominal) || !g.exists()) return detail::no_tolerance(nominal, g);
     const detail::size_range r = detail::range_of(nominal);
     const std::int32_t tolerance = detail::tolerance_at(r, g);
-    if (tolerance == detail::na || (r.up_to_1_mm && g >= grade::it14)) return detail::no_tolerance(nominal, g);
+    if (tolerance == detail::na || (r.up_to_1_mm && g >= grade::it14))
+        return detail::no_tolerance(nominal, g);
     return length::from_nanometres(tolerance);
 }
 
@@ -50,11 +56,11 @@ limits(length nominal, tolerance_class<Side> c, js_rounding rounding = js_roundi
         return detail::no_value(nominal, c);
     const detail::size_range r = detail::range_of(nominal);
     const detail::interval i = detail::interval_of(r, c, rounding);
-    if (!i.given) [[unlikely]]
+    if (!i.is_given()) [[unlikely]]
         return detail::no_value(nominal, c);
-    return size_limits<Side>(nominal,
-                             {.upper = length::from_nanometres(i.upper), .lower = length::from_nanometres(i.lower)},
-                             detail::source_of(r, c.position, c.grade));
+    return size_limits<Side>(
+        nominal, {.upper = length::from_nanometres(i.upper), .lower = length::from_nanometres(i.lower)},
+        detail::source_of(r, c.position, c.grade));
 }
 
 } // namespace fitwright

@@ -45,11 +45,10 @@ constexpr bool list_stretches(int first, int last, Holds holds, Write write) noe
 
 template <side Side>
 [[nodiscard]] constexpr bool has_value_at(length nominal, tolerance_class<Side> c) noexcept {
-    return interval_of(range_of(nominal), c, js_rounding::exact_half).given;
+    return interval_of(range_of(nominal), c, js_rounding::exact_half).is_given();
 }
 
-template <side Side>
-constexpr void list_sizes(error::composer& say, tolerance_class<Side> c) noexcept {
+template <side Side> constexpr void list_sizes(error::composer& say, tolerance_class<Side> c) noexcept {
     const bool barred_at_1_mm = barred_up_to_1_mm(c.position, c.grade, Side);
     const bool any = list_stretches(
         0, range_count - 1, [&](int row) { return has_value_at(size_in_range(row), c); },
@@ -62,11 +61,12 @@ constexpr void list_sizes(error::composer& say, tolerance_class<Side> c) noexcep
     if (!any) say << " at no size";
 }
 
-template <side Side>
-constexpr void list_grades(error::composer& say, length nominal, position p) noexcept {
+template <side Side> constexpr void list_grades(error::composer& say, length nominal, position p) noexcept {
     list_stretches(
         0, grade::count - 1,
-        [&](int step) { return has_value_at(nominal, tolerance_class<Side>{p, grade::from_step(step)}); },
+        [&](int step) {
+            return has_value_at(nominal, tolerance_class<Side>{p, grade::from_step(step)});
+        },
         [&](int first, int last, bool again) {
             say << (again ? ", " : "; at this size ");
             const text letter = letters(p, Side);
@@ -77,26 +77,28 @@ constexpr void list_grades(error::composer& say, length nominal, position p) noe
 
 /// Why `limits(nominal, c)` has no answer.
 template <side Side>
-[[nodiscard]] constexpr error no_value(length nominal, tolerance_class<Side> c) noexcept {
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr result<size_limits<Side>>
+no_value(length nominal, tolerance_class<Side> c) noexcept {
     if (!in_tables(nominal)) return size_outside_tables(nominal);
     if (!c.grade.exists()) return no_such_grade();
     const text letter = letters(c.position, Side);
     error::composer say(error_code::no_value_in_standard);
     say << "ISO 286-1 has no ";
-    say.piece((fixed_text<8>() << letter << c.grade.name()).view()) << " at " << written(nominal).view() << " mm; allowed: "
-        << letter << c.grade.name();
+    say.piece((fixed_text<8>() << letter << c.grade.name()).view())
+        << " at " << written(nominal).view() << " mm; allowed: " << letter << c.grade.name();
     list_sizes(say, c);
     list_grades<Side>(say, nominal, c.position);
     return say;
 }
 
 /// Why `standard_tolerance(nominal, g)` has no answer.
-[[nodiscard]] constexpr error no_tolerance(length nominal, grade g) noexcept {
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr result<length> no_tolerance(length nominal,
+                                                                              grade g) noexcept {
     if (!in_tables(nominal)) return size_outside_tables(nominal);
     if (!g.exists()) return no_such_grade();
     error::composer say(error_code::no_value_in_standard);
-    say << "ISO 286-1 has no IT" << g.name() << " at " << written(nominal).view() << " mm; allowed: IT" << g.name()
-        << (g < grade::it1 ? " up to 500 mm" : " above 1 mm");
+    say << "ISO 286-1 has no IT" << g.name() << " at " << written(nominal).view() << " mm; allowed: IT"
+        << g.name() << (g < grade::it1 ? " up to 500 mm" : " above 1 mm");
     return say;
 }
 

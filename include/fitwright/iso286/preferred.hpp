@@ -19,16 +19,19 @@ struct class_pair {
 };
 
 namespace sources {
-inline constexpr source preferred_hole_basis{"ISO 286-1:2010", "preferred fits of the hole-basis system", confidence::published};
-inline constexpr source preferred_shaft_basis{"ISO 286-1:2010", "preferred fits of the shaft-basis system", confidence::memory};
-inline constexpr source preferred_classes{"ISO 286-1:2010", "preferred tolerance classes", confidence::memory};
+inline constexpr source preferred_hole_basis{"ISO 286-1:2010", "preferred fits of the hole-basis system",
+                                             confidence::published};
+inline constexpr source preferred_shaft_basis{"ISO 286-1:2010", "preferred fits of the shaft-basis system",
+                                              confidence::memory};
+inline constexpr source preferred_classes{"ISO 286-1:2010", "preferred tolerance classes",
+                                          confidence::memory};
 } // namespace sources
 
 namespace detail::preferred {
 
 using enum position;
-inline constexpr grade it5 = grade::it5, it6 = grade::it6, it7 = grade::it7, it8 = grade::it8, it9 = grade::it9,
-                       it10 = grade::it10, it11 = grade::it11;
+inline constexpr grade it5 = grade::it5, it6 = grade::it6, it7 = grade::it7, it8 = grade::it8,
+                       it9 = grade::it9, it10 = grade::it10, it11 = grade::it11;
 
 // clang-format off
 inline constexpr class_pair hole_basis[] = {
@@ -107,10 +110,14 @@ static_assert(sizeof shafts / sizeof shafts[0] == 47);
 }
 
 /// The preferred tolerance classes for holes (`sources::preferred_classes`).
-[[nodiscard]] constexpr rows<hole_class> preferred_hole_classes() noexcept { return detail::preferred::holes; }
+[[nodiscard]] constexpr rows<hole_class> preferred_hole_classes() noexcept {
+    return detail::preferred::holes;
+}
 
 /// The preferred tolerance classes for shafts (`sources::preferred_classes`).
-[[nodiscard]] constexpr rows<shaft_class> preferred_shaft_classes() noexcept { return detail::preferred::shafts; }
+[[nodiscard]] constexpr rows<shaft_class> preferred_shaft_classes() noexcept {
+    return detail::preferred::shafts;
+}
 
 /// The fit of a pair of classes at a nominal size. Errors as of `limits` for either part.
 [[nodiscard]] constexpr result<fit> limits(length nominal, class_pair classes) noexcept {

@@ -5,6 +5,24 @@
 
 namespace fitwright {
 
+namespace detail {
+
+// clang-format off
+inline constexpr text grade_names[] = {
+    "01", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13", "14", "15", "16", "17", "18",
+};
+inline constexpr text hole_letters[] = {
+    "A", "B", "C", "CD", "D", "E", "EF", "F", "FG", "G", "H", "JS", "J", "K", "M", "N", "P", "R", "S", "T", "U", "V",
+    "X", "Y", "Z", "ZA", "ZB", "ZC",
+};
+inline constexpr text shaft_letters[] = {
+    "a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h", "js", "j", "k", "m", "n", "p", "r", "s", "t", "u", "v",
+    "x", "y", "z", "za", "zb", "zc",
+};
+// clang-format on
+
+} // namespace detail
+
 /// A standard tolerance grade of ISO 286-1: IT01, IT0, IT1 to IT18. The higher, the wider.
 class grade {
 public:
@@ -30,9 +48,7 @@ public:
 
     /// As written after the letter: "01", "0", "1" … "18"; "?" if there is no such grade.
     [[nodiscard]] constexpr text name() const noexcept {
-        constexpr text names[count] = {"01", "0", "1",  "2",  "3",  "4",  "5",  "6",  "7",  "8",
-                                       "9",  "10", "11", "12", "13", "14", "15", "16", "17", "18"};
-        return exists() ? names[step_] : text("?");
+        return exists() ? detail::grade_names[step_] : text("?");
     }
 
     friend constexpr auto operator<=>(grade, grade) noexcept = default;
@@ -68,24 +84,23 @@ inline constexpr grade grade::it18 = grade(18);
 
 /// Where the tolerance interval lies: the letters of ISO 286-1, from farthest below a shaft's
 /// nominal size to farthest above (for a hole the other way round). I L O Q W are not used.
+// clang-format off
 enum class position : std::uint8_t {
     a, b, c, cd, d, e, ef, f, fg, g, h, js, j, k, m, n, p, r, s, t, u, v, x, y, z, za, zb, zc,
 };
+// clang-format on
 
 /// How many positions there are.
 inline constexpr int position_count = 28;
+static_assert(sizeof detail::hole_letters / sizeof detail::hole_letters[0] == position_count);
+static_assert(sizeof detail::shaft_letters / sizeof detail::shaft_letters[0] == position_count);
+static_assert(sizeof detail::grade_names / sizeof detail::grade_names[0] == grade::count);
 
 /// The letters as a drawing has them: capitals for a hole, small letters for a shaft.
 [[nodiscard]] constexpr text letters(position p, side s) noexcept {
-    constexpr text hole[position_count] = {"A", "B", "C", "CD", "D", "E", "EF", "F", "FG", "G",
-                                           "H", "JS", "J", "K", "M", "N", "P", "R", "S", "T",
-                                           "U", "V", "X", "Y", "Z", "ZA", "ZB", "ZC"};
-    constexpr text shaft[position_count] = {"a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g",
-                                            "h", "js", "j", "k", "m", "n", "p", "r", "s", "t",
-                                            "u", "v", "x", "y", "z", "za", "zb", "zc"};
     const auto i = static_cast<int>(p);
     if (i >= position_count) return "?";
-    return s == side::hole ? hole[i] : shaft[i];
+    return s == side::hole ? detail::hole_letters[i] : detail::shaft_letters[i];
 }
 
 /// A tolerance class of ISO 286-1: position and grade, `H7` for a hole or `g6` for a shaft.
