@@ -62,6 +62,11 @@ enum class error_code : std::uint8_t {
     not_a_length,
     // of a buffer
     buffer_too_small,
+    // of parts that lead
+    window_crossed,
+    window_too_narrow,
+    too_many_parts,
+    wall_too_thin,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.

@@ -14,6 +14,14 @@ public:
     template <std::size_t Size>
     constexpr rows(const Row (&table)[Size]) noexcept : first_(table), size_(Size) {}
 
+    /// From what keeps its elements side by side: std::vector, std::array, std::span.
+    template <class Container>
+        requires requires(const Container& c, const Row*& first, std::size_t& size) {
+            first = c.data();
+            size = c.size();
+        }
+    constexpr rows(const Container& c) noexcept : first_(c.data()), size_(c.size()) {}
+
     [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
     [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
     [[nodiscard]] constexpr const Row* begin() const noexcept { return first_; }

@@ -1,0 +1,10 @@
+#ifndef FITWRIGHT_CHOOSE_HPP
+#define FITWRIGHT_CHOOSE_HPP
+
+// The way back: from what a pair must do, and what is in hand, to the sizes that do it.
+
+#include <fitwright/choose/mate.hpp>
+#include <fitwright/choose/pairing.hpp>
+#include <fitwright/choose/sleeve.hpp>
+
+#endif
