@@ -225,8 +225,8 @@ constexpr refused refused_cases[] = {
     // which part
     {"12 g6/H7", hole_and_shaft_swapped, 4, 4, "g6", "12 H7/g6"},
     {" 12 g6 / H7", hole_and_shaft_swapped, 5, 5, "g6", "12 H7/g6"},
-    {"12 H7/H6", two_holes, 7, 7, "H6", ""},
-    {"12 g6/h6", two_shafts, 7, 7, "h6", ""},
+    {"12 H7/H6", two_holes, 7, 7, "H6", "12 H7/h6"},
+    {"12 g6/h6", two_shafts, 4, 4, "g6", "12 G6/h6"},
     {"M8x1.25-6H", thread_is_not_a_fit, 1, 1, "M8x1.25-6H", ""},
     {"M8 H7", thread_is_not_a_fit, 1, 1, "M8", ""},
     {"\u2300M8 H7", thread_is_not_a_fit, 2, 4, "M8", ""},

@@ -67,6 +67,14 @@ enum class error_code : std::uint8_t {
     window_too_narrow,
     too_many_parts,
     wall_too_thin,
+    // of gauges and measuring
+    no_standard_tolerance,
+    instrument_too_coarse,
+    not_an_uncertainty,
+    // of offsets and dials
+    cut_too_far_already,
+    change_below_increment,
+    aim_outside_limits,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.

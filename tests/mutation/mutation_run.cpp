@@ -34,12 +34,14 @@ void mutate(const iso286_reference& r, tally& t, const char* table, std::size_t 
     const Number right = value;
     if (other == right) return;
     value = other;
+    tables::small_rows = tables::work_out_small_rows();
     ++t.mutants;
     if (!all_is_well(r, row)) ++t.caught;
     else
         std::printf("not caught: %s, row %zu: %ld instead of %ld\n", table, row, static_cast<long>(other),
                     static_cast<long>(right));
     value = right;
+    tables::small_rows = tables::work_out_small_rows();
 }
 
 void print(const char* table, std::size_t cells, tally before, tally after) {
@@ -47,14 +49,14 @@ void print(const char* table, std::size_t cells, tally before, tally after) {
                 after.caught - before.caught);
 }
 
-/// Each number of a list: one more, one less; not above `largest`, beyond which it would be no place
-/// in another table.
+/// Each number of a list: one more, one less. Not above `largest`, and not less in the last row: then
+/// the library would look for a row beyond the end of a table.
 template <class Number, std::size_t Size>
 void mutate_list(const iso286_reference& r, tally& t, const char* name, Number (&list)[Size], int largest) {
     const tally before = t;
     for (std::size_t i = 0; i < Size; ++i) {
         if (list[i] < largest) mutate(r, t, name, i, list[i], static_cast<Number>(list[i] + 1));
-        if (list[i] > 0) mutate(r, t, name, i, list[i], static_cast<Number>(list[i] - 1));
+        if (list[i] > 0 && i + 1 < Size) mutate(r, t, name, i, list[i], static_cast<Number>(list[i] - 1));
     }
     print(name, Size, before, t);
 }

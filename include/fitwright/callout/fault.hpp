@@ -256,9 +256,12 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
     }
     case error_code::two_holes:
         say.quote(piece) << " is a second hole; allowed: one hole and one shaft, such as H7/g6";
+        offer(say, whole, f.piece, other_case(f.piece).view());
         break;
     case error_code::two_shafts:
-        say.quote(piece) << " is a second shaft; allowed: one hole and one shaft, such as H7/g6";
+        say.quote(piece)
+            << " is a shaft where the hole's class goes; allowed: one hole and one shaft, such as H7/g6";
+        offer(say, whole, f.piece, other_case(f.piece).view());
         break;
     case error_code::deviation_missing:
         say << "a second deviation is missing behind ";

@@ -247,9 +247,10 @@ private:
         if (const fault f = read_class(s_, second)) return f;
         if (first.side == side::shaft && second.side == side::hole)
             return {error_code::hole_and_shaft_swapped, first.piece, second.piece};
-        if (first.side == second.side)
-            return {
-                first.side == side::hole ? error_code::two_holes : error_code::two_shafts, second.piece, {}};
+        if (first.side == second.side) {
+            if (first.side == side::hole) return {error_code::two_holes, second.piece, {}};
+            return {error_code::two_shafts, first.piece, {}};
+        }
         const bool last_envelope = skip_envelope();
         made_.notes.hole_envelope = first_envelope || last_envelope;
         made_.notes.shaft_envelope = last_envelope;
