@@ -20,6 +20,14 @@ concept made_from_characters = std::is_class_v<Other> && !std::is_same_v<Other, 
     other.substr(size);
 };
 
+/// What lends its characters: data() and size().
+template <class Other>
+concept has_characters = std::is_class_v<Other> && !std::is_same_v<Other, text> &&
+                         requires(const Other& other, const char*& first, std::size_t& size) {
+    first = other.data();
+    size = other.size();
+};
+
 } // namespace detail
 
 /// A look at characters that somebody else keeps: a literal, or the buffer of a longer-lived object.
@@ -36,6 +44,10 @@ public:
     }
 
     constexpr text(const char* first, std::size_t size) noexcept : first_(first), size_(size) {}
+
+    /// What others keep: std::string_view, std::string, whatever has its characters side by side.
+    template <detail::has_characters Other>
+    constexpr text(const Other& other) noexcept : first_(other.data()), size_(other.size()) {}
 
     [[nodiscard]] constexpr const char* data() const noexcept { return first_; }
     [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
@@ -65,7 +77,7 @@ public:
         return true;
     }
 
-    template <detail::made_from_characters Other>
+    template <detail::has_characters Other>
     friend constexpr bool operator==(text a, const Other& b) noexcept {
         return a == text(b.data(), b.size());
     }

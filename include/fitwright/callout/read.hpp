@@ -4,16 +4,13 @@
 #include <fitwright/callout/reader.hpp>
 #include <fitwright/iso286/preferred.hpp>
 
-#include <string_view>
-
 // From text to classes, limits and fits. The reader would rather fail than guess: an error names the
 // rule, the column, the piece and what is allowed, and offers a spelling where there is one to offer.
+// `text` takes a literal, a std::string_view or a std::string.
 
 namespace fitwright {
 
 namespace detail {
-
-[[nodiscard]] constexpr text as_text(std::string_view s) noexcept { return {s.data(), s.size()}; }
 
 /// A class and nothing else but blanks around it.
 template <side Side>
@@ -44,15 +41,13 @@ template <side Side>
 /// Reads any call-out: `12 H7`, `⌀12 H7/g6 (E)`, `1/4 in H7`, `14 +0.018/0`, `7.978/7.986`, `2x 6 H7 THRU`.
 /// Without a unit it is in millimetres (ISO 129-1). Errors are about the text (with its column) or
 /// those of `limits`.
-[[nodiscard]] constexpr result<callout> read_callout(std::string_view written,
-                                                     reading_options options = {}) noexcept {
-    return detail::callout_reader(detail::as_text(written), options).read();
+[[nodiscard]] constexpr result<callout> read_callout(text written, reading_options options = {}) noexcept {
+    return detail::callout_reader(written, options).read();
 }
 
 /// Reads a hole: `12 H7`, or limits without a class. `12 h7` is an error that offers `12 H7`.
-[[nodiscard]] constexpr result<hole_limits> read_hole(std::string_view written,
-                                                      reading_options options = {}) noexcept {
-    detail::callout_reader reader(detail::as_text(written), options);
+[[nodiscard]] constexpr result<hole_limits> read_hole(text written, reading_options options = {}) noexcept {
+    detail::callout_reader reader(written, options);
     const auto read = reader.read();
     if (!read) return read.error();
     if (read->part == callout_part::hole || read->part == callout_part::either) return read->hole;
@@ -60,9 +55,8 @@ template <side Side>
 }
 
 /// Reads a shaft: `12 g6`, or limits without a class. `12 G6` is an error that offers `12 g6`.
-[[nodiscard]] constexpr result<shaft_limits> read_shaft(std::string_view written,
-                                                        reading_options options = {}) noexcept {
-    detail::callout_reader reader(detail::as_text(written), options);
+[[nodiscard]] constexpr result<shaft_limits> read_shaft(text written, reading_options options = {}) noexcept {
+    detail::callout_reader reader(written, options);
     const auto read = reader.read();
     if (!read) return read.error();
     if (read->part == callout_part::shaft || read->part == callout_part::either) return read->shaft;
@@ -70,9 +64,8 @@ template <side Side>
 }
 
 /// Reads a fit: `12 H7/g6`.
-[[nodiscard]] constexpr result<fit> read_fit(std::string_view written,
-                                             reading_options options = {}) noexcept {
-    detail::callout_reader reader(detail::as_text(written), options);
+[[nodiscard]] constexpr result<fit> read_fit(text written, reading_options options = {}) noexcept {
+    detail::callout_reader reader(written, options);
     const auto read = reader.read();
     if (!read) return read.error();
     if (read->part == callout_part::fit) return fit(read->hole, read->shaft);
@@ -80,13 +73,13 @@ template <side Side>
 }
 
 /// Reads a hole's class alone: `H7`.
-[[nodiscard]] constexpr result<hole_class> read_hole_class(std::string_view written) noexcept {
-    return detail::read_class_alone<side::hole>(detail::as_text(written));
+[[nodiscard]] constexpr result<hole_class> read_hole_class(text written) noexcept {
+    return detail::read_class_alone<side::hole>(written);
 }
 
 /// Reads a shaft's class alone: `g6`.
-[[nodiscard]] constexpr result<shaft_class> read_shaft_class(std::string_view written) noexcept {
-    return detail::read_class_alone<side::shaft>(detail::as_text(written));
+[[nodiscard]] constexpr result<shaft_class> read_shaft_class(text written) noexcept {
+    return detail::read_class_alone<side::shaft>(written);
 }
 
 } // namespace fitwright
