@@ -61,3 +61,29 @@ TEST_CASE("the README's code is cut from files that are compiled and run") {
         if (b.from.ends_with(".out")) CHECK(file == b.text);
     }
 }
+
+TEST_CASE("the calls under \"Pick a header\" are compiled as they stand") {
+    const std::string compiled = contents("tests/pick_a_header_test.cpp");
+    REQUIRE(!compiled.empty());
+    std::istringstream lines(contents("README.md"));
+    std::string line;
+    int calls = 0;
+    bool in_table = false;
+    while (std::getline(lines, line)) {
+        if (line.starts_with("## ")) in_table = line == "## Pick a header";
+        if (!in_table || !line.starts_with("| ") || line.starts_with("| you want") ||
+            line.starts_with("| ---"))
+            continue;
+        const std::string call_cell = line.substr(line.rfind(" | ", line.size() - 3) + 3);
+        for (std::size_t from = call_cell.find('`'); from != std::string::npos;
+             from = call_cell.find('`', from + 1)) {
+            const std::size_t to = call_cell.find('`', from + 1);
+            const std::string call = call_cell.substr(from + 1, to - from - 1);
+            CAPTURE(call);
+            CHECK(compiled.find(call) != std::string::npos);
+            ++calls;
+            from = to;
+        }
+    }
+    CHECK(calls > 20);
+}
