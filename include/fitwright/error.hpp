@@ -29,6 +29,7 @@ enum class error_code : std::uint8_t {
     unit_not_known,
     unit_given_twice,
     unit_ambiguous,
+    unit_missing,
     // of a tolerance class
     class_missing,
     class_alone_wanted,
@@ -75,6 +76,15 @@ enum class error_code : std::uint8_t {
     cut_too_far_already,
     change_below_increment,
     aim_outside_limits,
+    sense_not_stated,
+    // of an inch fit
+    inch_fit_not_known,
+    // of tools
+    tool_missing,
+    tool_not_known,
+    not_for_this_material,
+    too_few_trials,
+    not_a_confidence,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.

@@ -2,6 +2,7 @@
 #define FITWRIGHT_CALLOUT_CALLOUT_HPP
 
 #include <fitwright/fit.hpp>
+#include <fitwright/inch.hpp>
 #include <fitwright/iso286/tolerance_class.hpp>
 #include <fitwright/written.hpp>
 
@@ -11,7 +12,7 @@ namespace fitwright {
 enum class callout_part : std::uint8_t {
     hole,   ///< `12 H7`
     shaft,  ///< `12 g6`
-    fit,    ///< `12 H7/g6`: both
+    fit,    ///< `12 H7/g6`, `1/2 in RC4`: both
     either, ///< `14 +0.018/0`, `7.978/7.986`: limits without a class, which do not say
 };
 
@@ -40,6 +41,10 @@ struct callout {
     fitwright::hole_class hole_class{position::h, grade::it7};
     fitwright::shaft_class shaft_class{position::h, grade::it7};
 
+    /// True if the limits come from a standard inch fit: `inch_class`.
+    bool has_inch_fit = false;
+    inch_fit_class inch_class = inch_fit_class::rc1;
+
     /// The hole's limits, unless `part` is the shaft. For `either`, what the limits are for a hole.
     hole_limits hole;
     /// The shaft's limits, unless `part` is the hole. For `either`, what the limits are for a shaft.
@@ -57,8 +62,9 @@ struct callout {
             a.part == callout_part::shaft || (a.hole == b.hole && a.hole_class == b.hole_class);
         const bool same_shaft =
             a.part == callout_part::hole || (a.shaft == b.shaft && a.shaft_class == b.shaft_class);
-        return a.part == b.part && a.unit == b.unit && a.has_classes == b.has_classes && same_hole &&
-               same_shaft && a.notes == b.notes;
+        const bool same_fit = a.has_inch_fit == b.has_inch_fit && a.inch_class == b.inch_class;
+        return a.part == b.part && a.unit == b.unit && a.has_classes == b.has_classes && same_fit &&
+               same_hole && same_shaft && a.notes == b.notes;
     }
 };
 

@@ -195,6 +195,14 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
         say.quote(piece)
             << " is the unit of; allowed: the unit behind every number it belongs to, as in 14 mm +18 um/0";
         break;
+    case error_code::unit_missing: {
+        say.quote(piece)
+            << " has no unit, and may be inches or millimetres; allowed: a unit, or a size below 10 "
+               "written as inches are, such as .500 or 1.250 or 1/2";
+        fixed_text<48> inches;
+        if (f.piece.size() < 40) offer(say, whole, f.piece, (inches << f.piece << text(" in")).view());
+        break;
+    }
     case error_code::class_missing:
         say << "a size alone has no limits; allowed: a class such as H7, deviations such as +0.018/0, or two limits";
         break;

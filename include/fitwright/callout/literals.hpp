@@ -43,6 +43,7 @@ consteval void refuse_literal(error_code code) {
     case fraction_without_inches: return a_fraction_is_in_inches();
     case unit_not_known:
     case unit_given_twice:
+    case unit_missing:
     case unit_ambiguous: return the_unit_is_mm_um_nm_in_or_thou_and_given_once();
     case class_missing: return the_size_is_followed_by_a_class_or_deviations();
     case letter_not_used:

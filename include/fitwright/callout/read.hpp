@@ -38,8 +38,9 @@ template <side Side>
 
 } // namespace detail
 
-/// Reads any call-out: `12 H7`, `⌀12 H7/g6 (E)`, `1/4 in H7`, `14 +0.018/0`, `7.978/7.986`, `2x 6 H7 THRU`.
-/// Without a unit it is in millimetres (ISO 129-1). Errors are about the text (with its column) or
+/// Reads any call-out: `12 H7`, `⌀12 H7/g6 (E)`, `1/4 in H7`, `14 +0.018/0`, `7.978/7.986`, `2x 6 H7 THRU`,
+/// `1/2 in RC4`.
+/// Without a unit it is in millimetres (ISO 129-1), but in inches where the fit is an inch fit. Errors are about the text (with its column) or
 /// those of `limits`.
 [[nodiscard]] constexpr result<callout> read_callout(text written, reading_options options = {}) noexcept {
     return detail::callout_reader(written, options).read();
@@ -70,6 +71,14 @@ template <side Side>
     if (!read) return read.error();
     if (read->part == callout_part::fit) return fit(read->hole, read->shaft);
     return reader.other_part(error_code::fit_wanted);
+}
+
+/// The standard inch fit of that name at a nominal size: `inch_fit("RC4", 0.5_in)` (ANSI B4.1).
+/// Error: a name that is none, `rc4` too; those of `inch_fit`.
+[[nodiscard]] constexpr result<fit> inch_fit(text written, length nominal) noexcept {
+    const auto read = read_inch_fit_class(written);
+    if (!read) return read.error();
+    return inch_fit(*read, nominal);
 }
 
 /// Reads a hole's class alone: `H7`.

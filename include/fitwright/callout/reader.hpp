@@ -37,6 +37,7 @@ public:
     [[nodiscard]] constexpr error other_part(error_code wanted) const noexcept {
         const text hole = hole_token_.piece;
         const text shaft = shaft_token_.piece;
+        if (made_.has_inch_fit) return in_words({wanted, inch_token_, inch_token_}, whole_);
         if (made_.part == callout_part::fit) {
             const text both(hole.begin(), static_cast<std::size_t>(shaft.end() - hole.begin()));
             return in_words({wanted, both, shaft}, whole_);
@@ -47,7 +48,7 @@ public:
     }
 
 private:
-    enum class no_value : std::uint8_t { none, for_hole, for_shaft };
+    enum class no_value : std::uint8_t { none, for_hole, for_shaft, for_inch_class, for_inch_fit };
 
     struct written_number {
         number value;
@@ -188,6 +189,7 @@ private:
             else if (word == "um" || word == "\u00B5m" || word == "\u03BCm") n.unit = written_unit::um;
             else {
                 const bool note = word == "THRU" || word == "THROUGH" || word == "DEPTH" || word == "E";
+                if (is_inch_family(word)) return {};
                 class_token letters;
                 if (note || word.size() == 1 || !read_letters(word, letters)) return {};
                 return {error_code::unit_not_known, word, {}};
@@ -209,7 +211,7 @@ private:
             scanner ahead = s_;
             if (ahead.skip_word("THRU") || ahead.skip_word("THROUGH") || ahead.skip_word("DEPTH"))
                 return {error_code::class_missing, text(s_.place(), 0), {}};
-            return read_classes();
+            return inch_fit_follows() ? read_inch_fit() : read_classes();
         }
         if (s_.at_end() || c == 0x24BA || c == 0x21A7) {
             if (size_.value.is_fraction() && !size_.has_unit)
@@ -225,6 +227,54 @@ private:
         }
         if (c == U'+' || c == 0x00B1 || c == U'(' || is_digit(c) || c == U'.') return read_deviations();
         return unexpected();
+    }
+
+    /// RC, LC, LT, LN, FN: no letters of ISO 286. In small letters too, to be refused by name.
+    [[nodiscard]] static constexpr bool is_inch_family(text word) noexcept {
+        const auto family = letters_in_case(word, side::hole);
+        return family == "RC" || family == "LC" || family == "LT" || family == "LN" || family == "FN";
+    }
+
+    [[nodiscard]] constexpr bool inch_fit_follows() const noexcept {
+        scanner ahead = s_;
+        return is_inch_family(ahead.take_letters());
+    }
+
+    /// A size without unit that is written as sizes in inches are: `.500`, `1.250`, `1/2`. ASME Y14.5
+    /// leaves the zero off in inches only; `12` and `12.5` may as well be millimetres.
+    [[nodiscard]] static constexpr bool is_written_as_inches(const number& n) noexcept {
+        const bool one_digit_before = n.piece.size() <= static_cast<std::size_t>(n.decimals) + 2;
+        return n.is_fraction() || n.piece[0] == '.' || (n.decimals >= 3 && one_digit_before);
+    }
+
+    /// `1/2 in RC4`, `.500 RC4`: the fit is one of an inch standard.
+    constexpr fault read_inch_fit() noexcept {
+        const char* const from = s_.place();
+        s_.take_letters();
+        s_.take_digits();
+        inch_token_ = s_.since(from);
+        const auto read = read_inch_fit_class(inch_token_);
+        if (!read) {
+            no_value_ = no_value::for_inch_class;
+            s_ = scanner(whole_.end(), whole_.end()); // there is nothing to say about the rest
+            return {};
+        }
+        if (!size_.has_unit && !is_written_as_inches(size_.value))
+            return {error_code::unit_missing, size_.value.piece, inch_token_};
+        made_.unit = size_.has_unit ? size_.unit : written_unit::in;
+        if (const fault f = to_length(size_.value, made_.unit, nominal_)) return f;
+        made_.part = callout_part::fit;
+        made_.has_inch_fit = true;
+        made_.inch_class = *read;
+        const bool envelope = skip_envelope();
+        made_.notes.hole_envelope = made_.notes.shaft_envelope = envelope;
+        if (const auto found = inch_fit(*read, nominal_)) {
+            made_.hole = found->hole();
+            made_.shaft = found->shaft();
+        } else {
+            no_value_ = no_value::for_inch_fit;
+        }
+        return {};
     }
 
     constexpr fault read_classes() noexcept {
@@ -311,6 +361,13 @@ private:
 
     /// The tables have no answer: said of the size if that is outside them, else of the class.
     [[nodiscard]] constexpr error value_error() const noexcept {
+        if (no_value_ == no_value::for_inch_class)
+            return placed_at(read_inch_fit_class(inch_token_).error(), whole_, inch_token_.begin());
+        if (no_value_ == no_value::for_inch_fit) {
+            const error e = inch_fit(made_.inch_class, nominal_).error();
+            const bool of_the_size = e.code() == error_code::size_out_of_range;
+            return placed_at(e, whole_, of_the_size ? size_.value.piece.begin() : inch_token_.begin());
+        }
         const bool hole = no_value_ == no_value::for_hole;
         const error e =
             hole ? limits(nominal_, made_.hole_class).error() : limits(nominal_, made_.shaft_class).error();
@@ -502,6 +559,7 @@ private:
     written_number size_;
     class_token hole_token_;
     class_token shaft_token_;
+    text inch_token_;
     callout made_;
     length nominal_;
     no_value no_value_ = no_value::none;

@@ -67,7 +67,11 @@ template <side Side>
     detail::put_size(t, c.nominal(), style);
 
     const text envelope = " (E)";
-    if (!c.has_classes) {
+    if (c.has_inch_fit) {
+        if (c.unit == written_unit::mm) t << text(" mm"); // without a unit it might be inches
+        t << text(" ") << name(c.inch_class);
+        if (c.notes.hole_envelope) t << envelope;
+    } else if (!c.has_classes) {
         t << detail::written_deviations(c.hole, c.unit).view();
         if (c.notes.hole_envelope) t << envelope;
     }

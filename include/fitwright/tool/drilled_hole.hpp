@@ -1,0 +1,132 @@
+#ifndef FITWRIGHT_TOOL_DRILLED_HOLE_HPP
+#define FITWRIGHT_TOOL_DRILLED_HOLE_HPP
+
+#include <fitwright/tool/drill.hpp>
+#include <fitwright/tool/expected_hole.hpp>
+
+namespace fitwright {
+
+namespace sources {
+inline constexpr source drill_oversize{"Machinery's Handbook, 27th edition",
+                                       "p. 885, Oversize Diameters in Drilling", confidence::memory};
+inline constexpr source drill_oversize_interpolated{
+    "Machinery's Handbook, 27th edition",
+    "p. 885, Oversize Diameters in Drilling, interpolated between its rows", confidence::memory};
+inline constexpr source jig_drilling{"AND10387", "drilled hole size tolerance with jigs",
+                                     confidence::published};
+} // namespace sources
+
+namespace detail {
+
+struct oversize_row {
+    std::int8_t diameter_64ths;
+    std::int8_t most, mean, least;
+};
+
+struct jig_drilling_row {
+    std::int16_t upto_tenths;
+    std::int16_t plus_tenths, minus_tenths;
+};
+
+// clang-format off
+
+// Machinery's Handbook, 27th edition, p. 885: how much larger than the drill the hole came out, in
+// 0.0001 in. The six rows are from memory; the conditions of the tests were read.
+inline constexpr oversize_row oversize_table[] = {
+    // 1/64 in  average   mean  average
+    //          maximum         minimum
+    {      4,        20,    15,      10}, // 1/16 in
+    {      8,        45,    30,      10}, // 1/8
+    {     16,        65,    40,      25}, // 1/4
+    {     32,        80,    50,      30}, // 1/2
+    {     48,        80,    50,      30}, // 3/4
+    {     64,        90,    70,      40}, // 1
+};
+
+// AND10387, in 0.0001 in, from a 0.0135 in drill on.
+inline constexpr jig_drilling_row jig_drilling_table[] = {
+    // up to   plus  minus
+    {   1250,    40,    10},
+    {   2500,    50,    10},
+    {   5000,    60,    10},
+    {   7500,    80,    10},
+    {  10000,   100,    10},
+    {  20000,   120,    10},
+};
+
+// clang-format on
+inline constexpr int oversize_row_count = sizeof oversize_table / sizeof oversize_table[0];
+static_assert(oversize_row_count == 6);
+static_assert(sizeof jig_drilling_table / sizeof jig_drilling_table[0] == 6);
+
+[[nodiscard]] constexpr bool has_test_figures(length drill) noexcept {
+    return drill >= printed_64ths(oversize_table[0].diameter_64ths) &&
+           drill <= printed_64ths(oversize_table[oversize_row_count - 1].diameter_64ths);
+}
+
+[[nodiscard]] constexpr bool has_jig_tolerance(length drill) noexcept {
+    return drill >= printed_tenths(135) && drill <= printed_tenths(20'000);
+}
+
+/// For a drill with test figures.
+[[nodiscard]] constexpr expected_hole by_test_figures(length drill) noexcept {
+    int upper = 1;
+    while (upper < oversize_row_count - 1 && drill > printed_64ths(oversize_table[upper].diameter_64ths))
+        ++upper;
+    const oversize_row below = oversize_table[upper - 1];
+    const oversize_row above = oversize_table[upper];
+    const length beyond = drill - printed_64ths(below.diameter_64ths);
+    const length apart = printed_64ths(above.diameter_64ths - below.diameter_64ths);
+    const auto oversize = [&](int from, int to) {
+        return printed_tenths(from) + printed_tenths(to - from) * beyond.nanometres() / apart.nanometres();
+    };
+    const bool is_a_row = beyond == length() || beyond == apart;
+    return {{.least = drill + oversize(below.least, above.least),
+             .mean = drill + oversize(below.mean, above.mean),
+             .most = drill + oversize(below.most, above.most)},
+            is_a_row ? sources::drill_oversize : sources::drill_oversize_interpolated,
+            "averages over 2800 holes in steel and cast iron under average shop conditions: a good point "
+            "lands between least and mean, a badly ground one beyond the most; light metals, plastics and "
+            "high-strength materials can close in"};
+}
+
+/// For a drill with a tolerance with jigs.
+[[nodiscard]] constexpr expected_hole by_jig_tolerance(length drill) noexcept {
+    int row = 0;
+    while (drill > printed_tenths(jig_drilling_table[row].upto_tenths)) ++row;
+    const length least = drill - printed_tenths(jig_drilling_table[row].minus_tenths);
+    const length most = drill + printed_tenths(jig_drilling_table[row].plus_tenths);
+    return {{.least = least, .mean = (least + most) / 2, .most = most},
+            sources::jig_drilling,
+            "drilled through a jig: a tolerance to keep, not a test"};
+}
+
+} // namespace detail
+
+/// The hole that a twist drill leaves: the least, mean and most of a handbook's tests in steel and cast
+/// iron, between its rows interpolated (`origin()` says so). A hole is normally larger than its drill.
+/// Error: a drill outside the tests, 1/16 to 1 in (1.5875 to 25.4 mm).
+[[nodiscard]] constexpr result<expected_hole> drilled_hole(length drill) noexcept {
+    if (detail::has_test_figures(drill)) return detail::by_test_figures(drill);
+    return error::composer(error_code::size_out_of_range)
+           << "no test tells what hole a drill of " << written(drill).view()
+           << " mm leaves: allowed are drills from 1.5875 to 25.4 mm (1/16 to 1 in)";
+}
+
+[[nodiscard]] constexpr result<expected_hole> drilled_hole(const drill_size& drill) noexcept {
+    return drilled_hole(drill.diameter);
+}
+
+/// The sizes allowed to a hole that is drilled through a jig: AND10387. A tolerance, wider than what a
+/// good drill does; the mean is only halfway.
+/// Error: a drill outside 0.0135 to 2 in (0.3429 to 50.8 mm).
+[[nodiscard]] constexpr result<expected_hole> jig_drilled_hole(length drill) noexcept {
+    if (detail::has_jig_tolerance(drill)) return detail::by_jig_tolerance(drill);
+    return error::composer(error_code::size_out_of_range)
+           << "AND10387 has no tolerance for a hole drilled by " << written(drill).view()
+           << " mm: allowed are drills from 0.3429 to 50.8 mm (0.0135 to 2 in)";
+}
+
+} // namespace fitwright
+
+#endif

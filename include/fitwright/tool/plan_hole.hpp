@@ -1,0 +1,45 @@
+#ifndef FITWRIGHT_TOOL_PLAN_HOLE_HPP
+#define FITWRIGHT_TOOL_PLAN_HOLE_HPP
+
+#include <fitwright/tool/hole_plan.hpp>
+#include <fitwright/tool/hole_planner.hpp>
+
+namespace fitwright {
+
+/// How to make a hole with the tools of a drawer: centre, drill, and then bore, ream, cut with a
+/// half-round bit or lap, with the size to be expected after each step. Only plans whose final hole lies
+/// within the limits, least and most, are given.
+///
+/// The plan with the fewest steps; of as many steps the surest: first a reamer, then boring, then a
+/// half-round bit; lapping only where nothing else holds the limits. Of two tools of a kind the one with
+/// the larger margin to the limits, then the first in the drawer. Under a reamer or a bit goes the drill
+/// whose mean hole leaves a stock nearest the middle of the rule, of two as near the smaller; under a
+/// boring head the largest that leaves enough. Nothing uncertain decides a size: neither a half-round bit
+/// without an overcut from trials, nor a reamer in plastic.
+///
+/// Drilled holes are expected as `drilled_hole` says, outside its tests as `jig_drilled_hole`. A centre
+/// drill or a spotting tool is taken for granted. The plan keeps copies of its tools.
+///
+/// `material` is a family or anything that has one, such as `materials::brass_cuzn39pb3`.
+/// Error: no tool in the drawer holds the limits, or none prepares the hole for the one that does: says
+/// what is missing and what would do; a tool that is not one; limits the wrong way round or not above 0;
+/// ceramic, which none of these tools cuts.
+[[nodiscard]] constexpr result<hole_plan> plan_hole(const hole_limits& wanted, rows<drawer_tool> drawer,
+                                                    work_material material) noexcept {
+    return detail::hole_planner(wanted, drawer, material).plan();
+}
+
+/// The same for a drawer in any contiguous range: std::vector, std::array, std::span.
+template <class Drawer>
+    requires requires(const Drawer& drawer) {
+        rows<drawer_tool>(drawer.data(), static_cast<std::size_t>(drawer.size()));
+    }
+[[nodiscard]] constexpr result<hole_plan> plan_hole(const hole_limits& wanted, const Drawer& drawer,
+                                                    work_material material) noexcept {
+    return plan_hole(wanted, rows<drawer_tool>(drawer.data(), static_cast<std::size_t>(drawer.size())),
+                     material);
+}
+
+} // namespace fitwright
+
+#endif
