@@ -14,7 +14,7 @@ using namespace fitwright::literals;
 
 namespace {
 
-constexpr length sizes[] = {
+constexpr length many_sizes[] = {
     0.3_mm,  1_mm,    1.000001_mm, 3_mm,     3.000001_mm, 6_mm,    7.968_mm, 10_mm,  0.25_in, 12.7_mm, 14_mm,     18_mm,
     24_mm,   30_mm,   31.75_mm,    50_mm,    65_mm,       99.99_mm, 100_mm,  120_mm, 180_mm,  250_mm,  299.7925_mm, 315_mm,
     355_mm,  400_mm,  500_mm,      500.5_mm, 630_mm,      999_mm,   1250_mm, 2000_mm, 2500_mm, 3149.999999_mm, 3150_mm,
@@ -34,7 +34,7 @@ template <side Side> constexpr bool comes_back(length size, tolerance_class<Side
 
 TEST_CASE("every class at many sizes, in every unit: write, then read") {
     int values = 0;
-    for (const length size : sizes)
+    for (const length size : many_sizes)
         for (int p = 0; p < position_count; ++p)
             for (int g = 0; g < grade::count; ++g)
                 for (const written_unit u : {written_unit::mm, written_unit::um, written_unit::in, written_unit::thou}) {
@@ -59,7 +59,7 @@ TEST_CASE("every class at many sizes, in every unit: write, then read") {
 TEST_CASE("every pair of preferred classes: write, then read") {
     for (const basis b : {basis::hole, basis::shaft})
         for (const class_pair pair : preferred_fits(b))
-            for (const length size : sizes) {
+            for (const length size : many_sizes) {
                 const auto known = limits(size, pair);
                 const auto read = read_fit(written(size, pair));
                 CHECK(known.has_value() == read.has_value());

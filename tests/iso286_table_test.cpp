@@ -88,15 +88,17 @@ TEST_CASE("the steps of sizes that the tables are laid out in") {
 
 TEST_CASE("steps are above their lower end, up to and including their upper end") {
     using fitwright::limits;
-    const fitwright::hole_class H7{position::h, grade::it7};
+    const fitwright::hole_class bore_class{position::h, grade::it7};
     // ISO 286-2: H7 above 6 up to 10 mm is +15, above 10 up to 18 mm is +18.
-    CHECK(limits(length::from_nanometres(10'000'000), H7)->upper_deviation().nanometres() == 15'000);
-    CHECK(limits(length::from_nanometres(10'000'001), H7)->upper_deviation().nanometres() == 18'000);
+    CHECK(limits(length::from_nanometres(10'000'000), bore_class)->upper_deviation().nanometres() == 15'000);
+    CHECK(limits(length::from_nanometres(10'000'001), bore_class)->upper_deviation().nanometres() == 18'000);
     for (std::size_t i = 0; i + 1 < reference().tolerances.size(); ++i) {
         const tolerance_row& below = reference().tolerances[i];
         const tolerance_row& above = reference().tolerances[i + 1];
         const auto it7 = static_cast<std::size_t>(grade::it7.step());
-        CHECK(limits(length::from_nanometres(below.step.upto), H7)->tolerance().nanometres() == below.tolerance[it7]);
-        CHECK(limits(length::from_nanometres(below.step.upto + 1), H7)->tolerance().nanometres() == above.tolerance[it7]);
+        CHECK(limits(length::from_nanometres(below.step.upto), bore_class)->tolerance().nanometres() ==
+              below.tolerance[it7]);
+        CHECK(limits(length::from_nanometres(below.step.upto + 1), bore_class)->tolerance().nanometres() ==
+              above.tolerance[it7]);
     }
 }

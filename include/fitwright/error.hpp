@@ -85,6 +85,11 @@ enum class error_code : std::uint8_t {
     not_for_this_material,
     too_few_trials,
     not_a_confidence,
+    // of materials
+    material_not_known,
+    material_ambiguous,
+    property_not_known,
+    temperature_out_of_range,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.

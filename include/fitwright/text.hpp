@@ -128,6 +128,7 @@ public:
 
     /// A look at the characters, for as long as this object lives; a zero follows them.
     [[nodiscard]] constexpr text view() const noexcept { return {characters_, size_}; }
+    [[nodiscard]] constexpr const char* data() const noexcept { return characters_; }
 
     template <detail::made_from_characters Other> constexpr operator Other() const {
         return Other(characters_, size_);

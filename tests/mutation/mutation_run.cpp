@@ -1,5 +1,4 @@
 #include "../support/iso286_checks.hpp"
-
 #include <fitwright/length.hpp>
 
 #include <cstdio>
@@ -30,7 +29,8 @@ bool all_is_well(const iso286_reference& r, std::size_t changed_row = 0) {
 
 /// Puts another value into a cell, asks the checks, and puts the right one back.
 template <class Number>
-void mutate(const iso286_reference& r, tally& t, const char* table, std::size_t row, Number& value, Number other) {
+void mutate(const iso286_reference& r, tally& t, const char* table, std::size_t row, Number& value,
+            Number other) {
     const Number right = value;
     if (other == right) return;
     value = other;
@@ -63,7 +63,8 @@ void mutate_list(const iso286_reference& r, tally& t, const char* name, Number (
 
 /// Each cell of a table: one more, one less, its sign changed, no value; a value where there is none.
 template <class Number, std::size_t Rows, std::size_t Columns>
-void mutate_table(const iso286_reference& r, tally& t, const char* name, Number (&table)[Rows][Columns], Number none) {
+void mutate_table(const iso286_reference& r, tally& t, const char* name, Number (&table)[Rows][Columns],
+                  Number none) {
     const tally before = t;
     for (std::size_t row = 0; row < Rows; ++row) {
         for (Number& value : table[row]) {

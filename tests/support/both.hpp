@@ -39,11 +39,14 @@ constexpr bool while_compiling() noexcept { return std::is_constant_evaluated();
 /// What a failed check shows of our values.
 template <> struct doctest::StringMaker<fitwright::length> {
     static String convert(fitwright::length l) {
-        return (fitwright::written(l, {.unit = fitwright::written_unit::um}).view().data() + String(" um"));
+        return fitwright::written(l, {.unit = fitwright::written_unit::um}).view().data() + String(" um");
     }
 };
 template <> struct doctest::StringMaker<fitwright::text> {
     static String convert(fitwright::text t) { return String(t.data(), static_cast<unsigned>(t.size())); }
+};
+template <std::size_t Capacity> struct doctest::StringMaker<fitwright::fixed_text<Capacity>> {
+    static String convert(const fitwright::fixed_text<Capacity>& t) { return t.view().data(); }
 };
 
 #endif

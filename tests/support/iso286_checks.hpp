@@ -2,7 +2,6 @@
 #define FITWRIGHT_TESTS_SUPPORT_ISO286_CHECKS_HPP
 
 #include "iso286_reference.hpp"
-
 #include <fitwright/iso286.hpp>
 
 // The comparison of the library with the published tables, cell by cell. The test of the tables and
@@ -27,7 +26,9 @@ struct verdict {
 /// How much to compare: everything, or as little as shows whether anything is wrong.
 enum class thoroughness : bool { first_difference, everything };
 
-inline bool is_decided(const verdict& v, thoroughness how) { return how == thoroughness::first_difference && v.wrong > 0; }
+inline bool is_decided(const verdict& v, thoroughness how) {
+    return how == thoroughness::first_difference && v.wrong > 0;
+}
 
 /// Three sizes of a step: just above its lower end, in the middle, its upper end.
 inline std::array<length, 3> sizes_of(size_step step) {
@@ -87,7 +88,8 @@ inline verdict check_standard_tolerances(const iso286_reference& r, thoroughness
 /// Every class there could be (41 steps of sizes, 28 letters, 20 grades) of one side, against what the
 /// tables of fundamental deviations and of delta say, at three sizes of each step.
 /// Begins with `first_step`: whoever expects a difference there needn't wait for it.
-inline verdict check_deviations(const iso286_reference& r, side s, thoroughness how, std::size_t first_step = 0) {
+inline verdict check_deviations(const iso286_reference& r, side s, thoroughness how,
+                                std::size_t first_step = 0) {
     verdict v;
     for (std::size_t i = 0; i < r.shafts.size(); ++i) {
         const std::size_t step = (first_step + i) % r.shafts.size();

@@ -2,7 +2,6 @@
 #define FITWRIGHT_TESTS_SUPPORT_ISO286_REFERENCE_HPP
 
 #include "csv.hpp"
-
 #include <fitwright/iso286/tolerance_class.hpp>
 
 #include <array>
@@ -90,13 +89,14 @@ struct iso286_reference {
 
 /// ISO 286-1:2010, 4.3.1.2: the letters in their order; I, L, O, Q and W are not used.
 inline constexpr std::array<std::string_view, 28> shaft_letters{
-    "a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h", "js", "j", "k",
-    "m", "n", "p", "r", "s", "t", "u", "v", "x", "y", "z", "za", "zb", "zc"};
+    "a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h", "js", "j",  "k",
+    "m", "n", "p", "r",  "s", "t", "u",  "v", "x",  "y", "z", "za", "zb", "zc"};
 inline constexpr std::array<std::string_view, 28> hole_letters{
-    "A", "B", "C", "CD", "D", "E", "EF", "F", "FG", "G", "H", "JS", "J", "K",
-    "M", "N", "P", "R", "S", "T", "U", "V", "X", "Y", "Z", "ZA", "ZB", "ZC"};
-inline constexpr std::array<std::string_view, 20> grade_names{
-    "01", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13", "14", "15", "16", "17", "18"};
+    "A", "B", "C", "CD", "D", "E", "EF", "F", "FG", "G", "H", "JS", "J",  "K",
+    "M", "N", "P", "R",  "S", "T", "U",  "V", "X",  "Y", "Z", "ZA", "ZB", "ZC"};
+inline constexpr std::array<std::string_view, 20> grade_names{"01", "0",  "1",  "2",  "3",  "4",  "5",
+                                                              "6",  "7",  "8",  "9",  "10", "11", "12",
+                                                              "13", "14", "15", "16", "17", "18"};
 
 inline std::string_view letters_of(position p, side s) {
     return (s == side::hole ? hole_letters : shaft_letters)[static_cast<std::size_t>(p)];
@@ -148,7 +148,8 @@ template <class Each> void file(iso286_reference& r, const std::string& path, st
         if (!each(table, i) && table.fault.empty())
             table.fault = path + ": can't read row " + std::to_string(i + 1);
     if (table.fault.empty() && table.rows.size() != rows)
-        table.fault = path + " has " + std::to_string(table.rows.size()) + " rows, not " + std::to_string(rows);
+        table.fault =
+            path + " has " + std::to_string(table.rows.size()) + " rows, not " + std::to_string(rows);
     if (r.fault.empty()) r.fault = table.fault;
 }
 
@@ -177,7 +178,8 @@ inline bool deviations(csv_table& table, std::size_t i, std::vector<deviation_ro
 /// Rules of the standard: a to h give the upper deviation of a shaft, A to H the lower one of a hole;
 /// k to zc the lower one of a shaft, J to ZC the upper one of a hole; the other deviation is a
 /// standard tolerance away. Table 3 adds delta to K, M, N up to IT8 and P to ZC up to IT7.
-inline std::optional<expected_limits> work_out(const iso286_reference& r, std::size_t step, position p, grade g, side s) {
+inline std::optional<expected_limits> work_out(const iso286_reference& r, std::size_t step, position p,
+                                               grade g, side s) {
     const deviation_row& row = (s == side::hole ? r.holes : r.shafts)[step];
     const auto* tolerances = iso286_reference::containing(r.tolerances, row.step);
     const auto it = static_cast<std::size_t>(g.step());
@@ -195,7 +197,11 @@ inline std::optional<expected_limits> work_out(const iso286_reference& r, std::s
 
     if (s == side::shaft) {
         std::string heading = letter;
-        if (p == position::j) heading = g == grade::it5 || g == grade::it6 ? "j5_j6" : g == grade::it7 ? "j7" : g == grade::it8 ? "j8" : "";
+        if (p == position::j)
+            heading = g == grade::it5 || g == grade::it6 ? "j5_j6"
+                      : g == grade::it7                  ? "j7"
+                      : g == grade::it8                  ? "j8"
+                                                         : "";
         if (p == position::k) heading = g >= grade::it4 && g <= grade::it7 ? "k_IT4_IT7" : "k_other";
         const cell given = row.at(heading);
         if (!given) return {};
@@ -233,7 +239,8 @@ inline iso286_reference read_iso286(const std::string& folder) {
         tolerance_row row{};
         bool good = reading::step_of(table, i, row.step);
         for (std::size_t g = 0; g < grade_names.size(); ++g)
-            good = good && reading::micrometres(table.cell(i, "IT" + std::string(grade_names[g])), row.tolerance[g]);
+            good = good &&
+                   reading::micrometres(table.cell(i, "IT" + std::string(grade_names[g])), row.tolerance[g]);
         r.tolerances.push_back(row);
         return good;
     });
@@ -246,7 +253,8 @@ inline iso286_reference read_iso286(const std::string& folder) {
         bool good = reading::step_of(table, i, row.step);
         for (int g = 3; g <= 8; ++g) {
             cell& value = row.delta[static_cast<std::size_t>(grade(g).step())];
-            good = good && reading::micrometres(table.cell(i, "IT" + std::to_string(g)), value) && value.has_value();
+            good = good && reading::micrometres(table.cell(i, "IT" + std::to_string(g)), value) &&
+                   value.has_value();
         }
         r.deltas.push_back(row);
         return good;
@@ -264,14 +272,17 @@ inline iso286_reference read_iso286(const std::string& folder) {
         for (std::size_t letter = 0; letter < shaft_letters.size(); ++letter)
             for (int g = 0; g < grade::count; ++g)
                 for (const side s : {side::hole, side::shaft})
-                    r.worked_out.push_back(work_out(r, step, static_cast<position>(letter), grade::from_step(g), s));
+                    r.worked_out.push_back(
+                        work_out(r, step, static_cast<position>(letter), grade::from_step(g), s));
     return r;
 }
 
 /// What `work_out` gave, from store.
-inline const std::optional<expected_limits>& expected(const iso286_reference& r, std::size_t step, position p, grade g, side s) {
+inline const std::optional<expected_limits>& expected(const iso286_reference& r, std::size_t step, position p,
+                                                      grade g, side s) {
     const std::size_t place = step * shaft_letters.size() + static_cast<std::size_t>(p);
-    const std::size_t finer = place * static_cast<std::size_t>(grade::count) + static_cast<std::size_t>(g.step());
+    const std::size_t finer =
+        place * static_cast<std::size_t>(grade::count) + static_cast<std::size_t>(g.step());
     return r.worked_out[2 * finer + static_cast<std::size_t>(s)];
 }
 

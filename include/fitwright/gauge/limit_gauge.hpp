@@ -71,8 +71,10 @@ inline constexpr source iso_r_1938{"ISO/R 1938:1971", "formulas, constants for I
 inline constexpr source iso_r_1938_memory{
     "ISO/R 1938:1971", "formulas as published, constants for IT8 to IT16", confidence::memory};
 inline constexpr source iso_r_1938_stated{
-    "ISO/R 1938:1971", "the tolerance is no standard one: constants of a grade that the user named",
-    confidence::stated};
+    "ISO/R 1938:1971", "constants of a grade the user named, not that of the tolerance", confidence::stated};
+inline constexpr source iso_r_1938_stated_memory{
+    "ISO/R 1938:1971", "constants, from memory, of a grade the user named, not that of the tolerance",
+    confidence::memory};
 } // namespace sources
 
 namespace detail {
@@ -169,11 +171,12 @@ template <side Work>
 }
 
 [[nodiscard]] constexpr const source& source_of(grade_of_work g) noexcept {
-    if (g.is_stated) return sources::iso_r_1938_stated;
-    return g.taken <= grade::it7 ? sources::iso_r_1938 : sources::iso_r_1938_memory;
+    const bool is_read = g.taken <= grade::it7;
+    if (g.is_stated) return is_read ? sources::iso_r_1938_stated : sources::iso_r_1938_stated_memory;
+    return is_read ? sources::iso_r_1938 : sources::iso_r_1938_memory;
 }
 
-/// A gauge from the middle of its tolerance. `inwards` is up where up makes the work's tolerance smaller.
+/// A gauge from the middle of its tolerance. `inwards_is_up`: up makes the work's tolerance smaller.
 template <side Side>
 [[nodiscard]] constexpr size_limits<Side> gauge_limits(length nominal, length middle, length half,
                                                        gauge_rounding rounding, bool inwards_is_up,
@@ -208,7 +211,8 @@ template <side Side, side Work>
 } // namespace detail
 
 /// The grade whose constants to name for a gauge if the tolerance of the work is no standard one: the
-/// coarsest of IT6 to IT16 that is no wider. It is on the safe side, and outside the standard.
+/// coarsest of IT6 to IT16 that is no wider. The gauge then takes no more of the tolerance than that grade's
+/// gauge does; the standard doesn't cover it.
 /// Error: a nominal size not above 0 up to 500 mm; a tolerance finer than IT6.
 template <side Work>
 [[nodiscard]] constexpr result<grade> finer_grade(const size_limits<Work>& work) noexcept {

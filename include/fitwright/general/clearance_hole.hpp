@@ -148,9 +148,11 @@ inline constexpr int asme_metric_count = sizeof asme_metric_table / sizeof asme_
     }
     for (const detail::metric_screw_row& row : detail::asme_metric_table) {
         if (detail::tenth_of_a_millimetre * row.screw != screw_diameter) continue;
-        const auto least = clearance_hole(screw_diameter, static_cast<clearance_series>(fit));
-        return asme_clearance{detail::hole_of_series(least->lower_limit(), fit, sources::asme_metric),
-                              row.close_normal_loose[fit]};
+        const auto with_series = [&](const hole_limits& hole) {
+            return asme_clearance{detail::hole_of_series(hole.lower_limit(), fit, sources::asme_metric),
+                                  row.close_normal_loose[fit]};
+        };
+        return clearance_hole(screw_diameter, static_cast<clearance_series>(fit)).transform(with_series);
     }
     return detail::no_asme_clearance_hole(screw_diameter);
 }

@@ -31,24 +31,24 @@ namespace detail {
 
 inline constexpr length hundredth_of_a_millimetre = length::from_nanometres(10'000);
 
-[[nodiscard]] constexpr metric_thread thread_of(const tapping_row& row) noexcept {
+[[nodiscard]] constexpr metric_thread thread_of(const tapping::row& row) noexcept {
     return {.diameter = hundredth_of_a_millimetre * row.diameter,
             .pitch = hundredth_of_a_millimetre * row.pitch};
 }
 
 /// Calls `use(row)` for every row until it says true.
 template <class Use> constexpr void for_each_tapping_drill(Use use) noexcept {
-    for (const tapping_row& row : coarse_tapping_drills)
+    for (const tapping::row& row : tapping::coarse)
         if (use(row)) return;
-    for (const tapping_row& row : fine_tapping_drills)
+    for (const tapping::row& row : tapping::fine)
         if (use(row)) return;
 }
 
 /// Which diameters next to this one there are.
 constexpr void name_thread_neighbours(error::composer& say, length diameter) noexcept {
-    const tapping_row* below = nullptr;
-    const tapping_row* above = nullptr;
-    for (const tapping_row& row : coarse_tapping_drills) {
+    const tapping::row* below = nullptr;
+    const tapping::row* above = nullptr;
+    for (const tapping::row& row : tapping::coarse) {
         if (thread_of(row).diameter < diameter) below = &row;
         else if (above == nullptr) above = &row;
     }
@@ -69,7 +69,7 @@ constexpr void name_thread_neighbours(error::composer& say, length diameter) noe
     say << "ISO 2306 has no tapping drill for M" << written(thread.diameter).view() << " x "
         << written(thread.pitch).view() << ": allowed are";
     bool any = false;
-    for_each_tapping_drill([&](const tapping_row& row) {
+    for_each_tapping_drill([&](const tapping::row& row) {
         if (thread_of(row).diameter != thread.diameter) return false;
         say << (any ? ", " : " the pitches ") << written(thread_of(row).pitch).view();
         any = true;
@@ -85,7 +85,7 @@ constexpr void name_thread_neighbours(error::composer& say, length diameter) noe
 /// The coarse thread of a diameter, which is what "M8" without a pitch means: M1 to M64.
 /// Error: a diameter without one in ISO 2306 (names the neighbours).
 [[nodiscard]] constexpr result<metric_thread> coarse_thread(length diameter) noexcept {
-    for (const detail::tapping_row& row : detail::coarse_tapping_drills)
+    for (const detail::tapping::row& row : detail::tapping::coarse)
         if (detail::thread_of(row).diameter == diameter) return detail::thread_of(row);
     return detail::no_coarse_thread(diameter);
 }
@@ -94,14 +94,15 @@ constexpr void name_thread_neighbours(error::composer& say, length diameter) noe
 /// larger one, by its maker.
 /// Error: a thread that ISO 2306 doesn't list (names the pitches of its diameter, or the neighbours).
 [[nodiscard]] constexpr result<tapping_hole> tapping_drill(metric_thread thread) noexcept {
-    const detail::tapping_row* found = nullptr;
-    detail::for_each_tapping_drill([&](const detail::tapping_row& row) {
+    const detail::tapping::row* found = nullptr;
+    detail::for_each_tapping_drill([&](const detail::tapping::row& row) {
         if (detail::thread_of(row) == thread) found = &row;
         return found != nullptr;
     });
     if (found == nullptr) return detail::no_tapping_drill(thread);
     return tapping_hole{detail::hundredth_of_a_millimetre * found->drill,
-                        found->how == detail::read_in::print ? sources::iso_2306 : sources::iso_2306_memory};
+                        found->how == detail::tapping::read_in::print ? sources::iso_2306
+                                                                      : sources::iso_2306_memory};
 }
 
 } // namespace fitwright

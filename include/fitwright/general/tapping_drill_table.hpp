@@ -6,11 +6,11 @@
 // ISO 2306:1972: drills for tapping ISO metric threads, in hundredths of a millimetre. Not exactly
 // diameter less pitch: the drills are taken from the series drills are made in (M8: 6.8, not 6.75).
 
-namespace fitwright::detail {
+namespace fitwright::detail::tapping {
 
 enum class read_in : bool { print, memory };
 
-struct tapping_row {
+struct row {
     std::int16_t diameter;
     std::int16_t pitch;
     std::int16_t drill;
@@ -20,7 +20,7 @@ struct tapping_row {
 inline constexpr read_in from_memory = read_in::memory;
 
 // clang-format off
-inline constexpr tapping_row coarse_tapping_drills[] = {
+inline constexpr row coarse[] = {
     //diameter pitch drill
     { 100,   25,   75}, // M1
     { 110,   25,   85, from_memory}, // M1.1
@@ -62,7 +62,7 @@ inline constexpr tapping_row coarse_tapping_drills[] = {
     {6000,  550, 5450}, // M60
     {6400,  600, 5800}, // M64
 };
-inline constexpr tapping_row fine_tapping_drills[] = {
+inline constexpr row fine[] = {
     { 300,   35,  265}, // M3 x 0.35
     { 400,   50,  350}, // M4 x 0.5
     { 500,   50,  450}, // M5 x 0.5
@@ -102,9 +102,9 @@ inline constexpr tapping_row fine_tapping_drills[] = {
 };
 // clang-format on
 
-static_assert(sizeof coarse_tapping_drills / sizeof coarse_tapping_drills[0] == 39);
-static_assert(sizeof fine_tapping_drills / sizeof fine_tapping_drills[0] == 36);
+static_assert(sizeof coarse / sizeof coarse[0] == 39);
+static_assert(sizeof fine / sizeof fine[0] == 36);
 
-} // namespace fitwright::detail
+} // namespace fitwright::detail::tapping
 
 #endif

@@ -17,9 +17,10 @@ namespace sources {
 inline constexpr source ansi_b4_1_running{
     "ANSI B4.1-1967 (R2009)", "running and sliding fits, Machinery's Handbook 31, Tables 8a and 8b",
     confidence::published};
-inline constexpr source ansi_b4_1_clearance{"ANSI B4.1-1967 (R2009)",
-                                            "clearance locational fits, Machinery's Handbook 31, Table 9b",
-                                            confidence::published};
+inline constexpr source ansi_b4_1_clearance{
+    "ANSI B4.1-1967 (R2009)",
+    "clearance locational fits, Machinery's Handbook 31, Table 9b, read or following from what was",
+    confidence::published};
 inline constexpr source ansi_b4_1_clearance_memory{
     "ANSI B4.1-1967 (R2009)",
     "clearance locational fits: LC1 to LC5, LC6 to LC9 over 9.85 in, LC10 and LC11 over 1.19 in",
@@ -74,22 +75,16 @@ namespace detail {
     using enum inch_fit_class;
     if (c <= rc9) return sources::ansi_b4_1_running;
     if (c <= lc11) {
-        const int first_from_memory = c <= lc5 ? 0 : c <= lc9 ? 10 : 5;
+        const int first_from_memory = c <= lc5 ? 0 : c <= lc9 ? 10 : 5; // all, over 9.85 in, over 1.19 in
         return row < first_from_memory ? sources::ansi_b4_1_clearance : sources::ansi_b4_1_clearance_memory;
     }
     if (c <= lt6) {
-        const bool from_memory = c == lt1 && row == 7;
+        const bool from_memory = c == lt1 && row == 7; // over 3.15 in
         return from_memory ? sources::ansi_b4_1_transition_memory : sources::ansi_b4_1_transition;
     }
     if (c <= ln3) return sources::ansi_b4_1_interference;
-    const bool from_memory = row == 12 || (c == fn2 && row >= 23);
+    const bool from_memory = row == 12 || (c == fn2 && row >= 23); // over 3.94 in; over 15.75 in
     return from_memory ? sources::ansi_b4_1_force_memory : sources::ansi_b4_1_force;
-}
-
-/// "0.2 in (5.08 mm)"
-constexpr void say_inch_size(error::composer& say, length nominal) noexcept {
-    say.piece(written(nominal, {.unit = written_unit::in}).view())
-        << " in (" << written(nominal).view() << " mm)";
 }
 
 } // namespace detail
@@ -124,7 +119,8 @@ namespace detail {
     error::composer say(in_range ? error_code::no_value_in_standard : error_code::size_out_of_range);
     if (in_range) say << "ANSI B4.1 has no " << name(c) << " at ";
     else say << "a nominal size of ";
-    say_inch_size(say, nominal);
+    say.piece(written(nominal, {.unit = written_unit::in}).view())
+        << " in (" << written(nominal).view() << " mm)";
     if (!in_range) say << " is outside the tables of ANSI B4.1";
     return say << "; allowed: " << name(c) << " above "
                << written(sizes(c).over, {.unit = written_unit::in}).view() << " in up to and including "

@@ -7,11 +7,11 @@
 
 namespace fitwright {
 
-using per_kelvin = boost::units::unit<
-    boost::units::list<
-        boost::units::dim<boost::units::temperature_base_dimension, boost::units::static_rational<-1>>,
-        boost::units::dimensionless_type>,
-    boost::units::si::system>;
+using per_kelvin =
+    boost::units::unit<boost::units::list<boost::units::dim<boost::units::temperature_base_dimension,
+                                                            boost::units::static_rational<-1>>,
+                                          boost::units::dimensionless_type>,
+                       boost::units::si::system>;
 using kilogram_per_cubic_metre = boost::units::si::mass_density;
 
 /// How much of its length a material grows for each kelvin.

@@ -9,6 +9,7 @@ namespace fitwright {
 
 enum class tool_kind : std::uint8_t {
     none, ///< not a tool: made of sizes that make no sense, or of a class without a value
+    centre_drill,
     drill,
     drill_steps,
     drill_series,
@@ -82,6 +83,13 @@ namespace detail {
 }
 
 } // namespace detail
+
+/// A centre drill or another spotting tool; no plan asks whether the drawer has one.
+[[nodiscard]] constexpr drawer_tool centre_drill() noexcept {
+    drawer_tool made;
+    made.kind = tool_kind::centre_drill;
+    return made;
+}
 
 /// A drill of a series: `twist_drill(*nearest_drill(5_mm, drill_series::number))`.
 [[nodiscard]] constexpr drawer_tool twist_drill(const drill_size& drill) noexcept {
@@ -184,6 +192,7 @@ constexpr fixed_text<63> drawer_tool::name() const noexcept {
     };
     switch (kind) {
     case tool_kind::none: t << "not a tool"; break;
+    case tool_kind::centre_drill: t << "centre drill"; break;
     case tool_kind::drill: t << drill_size{least, series, label}.name().view() << " drill"; break;
     case tool_kind::drill_steps:
         sizes("drills");

@@ -25,16 +25,17 @@ enum class hole_operation : std::uint8_t { centre, drill, bore, ream, half_round
 /// One step of a plan. Sizes are diameters after the step; stock is on the diameter.
 struct hole_step {
     hole_operation operation = hole_operation::centre;
-    drawer_tool tool; ///< from the drawer; of a set of drills the one to take; none for the centre
+    drawer_tool tool; ///< from the drawer; of a set of drills the one to take
 
     length least; ///< expected after the step; 0 for the centre
     length mean;
     length most;
 
     length least_stock; ///< left for the next step at least; 0 behind the last
-    length mean_stock;  ///< left by the mean hole: what the rules speak of
+    length mean_stock;  ///< left by the mean hole
     length most_stock;  ///< left for the next step at most
-    stock wanted_stock; ///< the rule for it; before boring its most is for the last of several passes
+    stock wanted_stock; ///< the rule for it; before boring its most is for the last of several passes;
+                        ///< a drilled hole is counted 0.05 mm over its drill
 
     bool decides_size = false; ///< true of one step: the last
 

@@ -27,11 +27,11 @@ public:
     [[nodiscard]] constexpr result<hole_plan> plan() const noexcept;
 
 private:
-    /// A hole to be made ready for the next tool: what its mean may be, what it may not exceed or fall
-    /// below, and what to come near to.
+    /// A hole to be made ready for the next tool: what it may be by the rules for stock, what to come near
+    /// to, and what the largest and the smallest hole to be expected may not reach.
     struct opening {
-        length lowest_mean;
-        length highest_mean;
+        length lowest;
+        length highest;
         length aim;
         length below;    // the largest hole is smaller than this
         length at_least; // the smallest hole is not smaller
@@ -76,7 +76,8 @@ private:
 
     [[nodiscard]] constexpr expected_hole made_by(const drawer_tool& t, const hole_limits& h) const noexcept {
         const tool_limits size(t.least, t.most);
-        if (is_reamer(t)) return reamed_hole(reamer_size(size, t.over.most, t.over.origin()), material_);
+        if (is_reamer(t))
+            return reamed_hole(reamer_size(size, t.over.most, t.over.origin()).used_for(h), material_);
         if (t.kind == tool_kind::half_round_bit) return bit_hole(size, t.over);
         return set_by_dial(h.middle(), t.step);
     }
@@ -85,7 +86,7 @@ private:
     [[nodiscard]] static constexpr bool reaches(const drawer_tool& t, const hole_limits& h) noexcept {
         if (t.kind == tool_kind::boring_head || t.kind == tool_kind::lap)
             return t.least <= h.lower_limit() && h.upper_limit() <= t.most;
-        constexpr length slack = length::from_nanometres(2'000'000);
+        constexpr length slack = printed_mm(2);
         return t.least <= h.upper_limit() + slack && h.lower_limit() <= t.most + slack;
     }
 
@@ -108,21 +109,29 @@ private:
     }
 
     /// Before a tool that cuts all round at one go: a reamer, a bit.
-    [[nodiscard]] static constexpr opening before_cut(const expected_hole& e, const stock& s) noexcept {
-        return {.lowest_mean = e.mean() - s.most,
-                .highest_mean = e.mean() - s.least,
-                .aim = e.mean() - s.middle(),
+    [[nodiscard]] static constexpr opening before_cut(const drawer_tool& t, const expected_hole& e,
+                                                      const stock& s) noexcept {
+        const length size = (t.least + t.most) / 2;
+        return {.lowest = size - s.most,
+                .highest = size - s.least,
+                .aim = size - s.middle(),
                 .below = e.least(),
                 .at_least = length()};
     }
     /// Before a boring head: as little as is enough, but a hole that it enters.
     [[nodiscard]] static constexpr opening before_bore(const drawer_tool& head, length target,
                                                        const stock& s) noexcept {
-        return {.lowest_mean = head.least,
-                .highest_mean = target - s.least,
+        return {.lowest = head.least,
+                .highest = target - s.least,
                 .aim = target - s.least,
                 .below = target - head.step / 2,
                 .at_least = head.least};
+    }
+
+    /// Whether there is a hole large enough for the boring head that leaves it something to cut.
+    [[nodiscard]] constexpr bool can_enter(const drawer_tool& head, length target) const noexcept {
+        const auto rule = stock_before(head, target);
+        return !rule || head.least <= target - rule->least;
     }
 
     // ---- what comes before the last tool
@@ -152,15 +161,14 @@ private:
     [[nodiscard]] constexpr drill_size drill_for(const opening& o) const noexcept {
         drill_size best;
         length best_miss;
-        // No drill leaves a mean hole smaller than itself, none one more than 0.3 mm larger.
-        const length lowest = o.lowest_mean - length::from_nanometres(300'000);
+        const length over = counted_hole({});
         for (const drawer_tool& t : drawer_)
-            for_each_drill(t, lowest, o.highest_mean, [&](const drill_size& drill) {
+            for_each_drill(t, o.lowest - over, o.highest - over, [&](const drill_size& drill) {
                 if (!has_figures(drill.diameter)) return;
                 const expected_hole e = drilled(drill.diameter);
-                if (e.mean() < o.lowest_mean || e.mean() > o.highest_mean) return;
                 if (e.most() >= o.below || e.least() < o.at_least) return;
-                const length miss = e.mean() < o.aim ? o.aim - e.mean() : e.mean() - o.aim;
+                const length counted = counted_hole(drill.diameter);
+                const length miss = counted < o.aim ? o.aim - counted : counted - o.aim;
                 const bool is_first = best.diameter == length();
                 const bool is_smaller = miss == best_miss && drill.diameter < best.diameter;
                 if (!is_first && miss >= best_miss && !is_smaller) return;
@@ -178,7 +186,7 @@ private:
             w.drill = drill_for(before_bore(*w.last, e.mean(), *rule));
             return w.drill.diameter > length();
         }
-        const opening o = before_cut(e, *rule);
+        const opening o = before_cut(*w.last, e, *rule);
         if (!with_bore) {
             w.drill = drill_for(o);
             return w.drill.diameter > length();
@@ -186,8 +194,7 @@ private:
         for (const drawer_tool& head : drawer_) {
             if (head.kind != tool_kind::boring_head || o.aim < head.least || o.aim > head.most) continue;
             const expected_hole bored = set_by_dial(o.aim, head.step);
-            if (bored.least() < o.lowest_mean || bored.most() > o.highest_mean || bored.most() >= o.below)
-                continue;
+            if (bored.least() < o.lowest || bored.most() > o.highest || bored.most() >= o.below) continue;
             const auto bore_rule = stock_before(head, o.aim);
             if (!bore_rule) continue;
             w.drill = drill_for(before_bore(head, o.aim, *bore_rule));
@@ -204,7 +211,7 @@ private:
     [[nodiscard]] constexpr way drilled_only(const hole_limits& h) const noexcept {
         way best;
         for (const drawer_tool& t : drawer_)
-            for_each_drill(t, h.lower_limit() - length::from_nanometres(300'000), h.upper_limit(),
+            for_each_drill(t, h.lower_limit() - printed_um(300), h.upper_limit(),
                            [&](const drill_size& drill) {
                                if (!has_figures(drill.diameter)) return;
                                const expected_hole e = drilled(drill.diameter);
@@ -287,7 +294,8 @@ private:
 
     constexpr void add_steps(hole_plan& made, const way& w, const hole_limits& h) const noexcept {
         hole_step centre;
-        centre.warnings = caution::rotating;
+        centre.tool = centre_drill();
+        centre.warnings = warnings_of(centre.tool);
         made.add(centre);
         made.add(step_of(hole_operation::drill, twist_drill(w.drill), drilled(w.drill.diameter)));
         if (w.bore != nullptr) {
@@ -306,7 +314,8 @@ private:
 
     // ---- what is missing
 
-    [[nodiscard]] constexpr error without_preparation(const drawer_tool& last) const noexcept;
+    [[nodiscard]] constexpr error without_preparation(const drawer_tool& last,
+                                                      const stock& rule) const noexcept;
     [[nodiscard]] constexpr error missing() const noexcept;
     [[nodiscard]] constexpr const drawer_tool* nearest_tool() const noexcept;
 
@@ -362,6 +371,7 @@ constexpr const drawer_tool* hole_planner::nearest_tool() const noexcept {
         const expected_hole e = made_by(t, wanted_);
         length margin = margin_of(wanted_, e.least(), e.most());
         if (margin >= length() && !is_sure(e)) margin = length::from_nanometres(-1);
+        if (is_head(t) && !can_enter(t, e.mean())) continue;
         if (best != nullptr && margin <= best_margin) continue;
         best = &t;
         best_margin = margin;
@@ -370,18 +380,16 @@ constexpr const drawer_tool* hole_planner::nearest_tool() const noexcept {
 }
 
 /// The last tool is there, but nothing makes the hole ready for it.
-constexpr error hole_planner::without_preparation(const drawer_tool& last) const noexcept {
+constexpr error hole_planner::without_preparation(const drawer_tool& last, const stock& rule) const noexcept {
     const expected_hole e = made_by(last, wanted_);
-    const auto rule = stock_before(last, e.mean());
-    if (!rule) return rule.error();
     error::composer say(error_code::tool_missing);
     say << last.name().view() << " would do, but no drill in the drawer ";
     if (is_head(last))
-        return say << "opens the hole for it: the drilled hole has to be of " << written(last.least).view()
-                   << " to " << written(e.mean() - rule->least).view() << " mm";
-    say << "leaves " << written(rule->least).view() << " to " << written(rule->most).view() << " mm for it; ";
-    const opening o = before_cut(e, *rule);
-    const drawer_tool metric = twist_drills(drill_series::metric, length::from_nanometres(25'000'000));
+        return say << "opens the hole for it: wanted is a hole of " << written(last.least).view() << " to "
+                   << written(e.mean() - rule.least).view() << " mm";
+    say << "leaves " << written(rule.least).view() << " to " << written(rule.most).view() << " mm for it; ";
+    const opening o = before_cut(last, e, rule);
+    const drawer_tool metric = twist_drills(drill_series::metric, printed_mm(25));
     const drill_size other = hole_planner(wanted_, {&metric, 1}, material_).drill_for(o);
     if (other.diameter > length()) say << "a " << other.name().view() << " drill would, or a bore of ";
     else say << "wanted is a bore of ";
@@ -394,31 +402,44 @@ constexpr error hole_planner::missing() const noexcept {
     if (nearest != nullptr) {
         const expected_hole e = made_by(*nearest, wanted_);
         const bool holds = e.lies_within(wanted_);
-        if (holds && is_sure(e)) return without_preparation(*nearest);
+        if (holds && is_sure(e)) {
+            const auto rule = stock_before(*nearest, e.mean());
+            if (!rule) return rule.error();
+            return without_preparation(*nearest, *rule);
+        }
         if (holds && is_half_round(*nearest))
             return say << "a " << nearest->name().view()
                        << " may do, but its overcut is uncertain: cut trial holes and give the drawer what "
                           "overcut_from_trials finds";
     }
-    say << "nothing in the drawer holds " << written(wanted_).view() << " mm. ";
-    if (material_.family() == material_family::plastic)
-        say << "Plastic springs back from a reamer by an uncertain 0.2 to 1 %. Wanted is ";
-    else {
-        say << "Wanted is ";
-        if (const tool_limits reamer = reamer_for(wanted_); reamer.exist())
-            say << "a reamer of " << written(reamer.lower_limit()).view() << " to "
-                << written(reamer.upper_limit()).view() << " mm, or ";
+    say << "nothing in the drawer holds " << written(wanted_).view() << " mm. Wanted is ";
+    const bool is_plastic = material_.family() == material_family::plastic;
+    const tool_limits reamer = reamer_for(wanted_);
+    const auto bore_rule = stock_to_leave(finishing::boring, wanted_.middle(), material_);
+    const bool can_be_bored = bore_rule.has_value();
+    const bool can_be_reamed = reamer.exist() && !is_plastic;
+    if (can_be_reamed)
+        say << "a reamer of " << written(reamer.lower_limit()).view() << " to "
+            << written(reamer.upper_limit()).view() << " mm";
+    if (can_be_reamed && can_be_bored) say << ", or ";
+    if (can_be_bored) {
+        constexpr std::int64_t tenth_mm = 100'000;
+        const length room = wanted_.middle() - bore_rule->least;
+        say << "a boring head from "
+            << written(length::from_nanometres(room.nanometres() / tenth_mm * tenth_mm)).view()
+            << " mm on with steps of " << written(wanted_.tolerance()).view() << " mm or less";
     }
-    say << "a boring head with steps of " << written(wanted_.tolerance()).view()
-        << " mm or less, and a drill under it";
+    if (can_be_reamed || can_be_bored) say << ", and a drill under it";
+    else say << "a half-round bit with its overcut from trials, and a drill under it";
+    if (is_plastic) say << "; plastic springs back from a reamer, uncertainly";
     if (nearest == nullptr) return say;
     const expected_hole e = made_by(*nearest, wanted_);
-    say << ". Nearest: " << nearest->name().view() << ", up to ";
     const length above = e.most() - wanted_.upper_limit();
     const length below = wanted_.lower_limit() - e.least();
-    if (above >= below) say << written(above).view() << " mm too large";
-    else say << written(below).view() << " mm too small";
-    return say;
+    const length worse = above >= below ? above : below;
+    if (worse > printed_um(100)) return say;
+    return say << ". Nearest: " << nearest->name().view() << ", up to " << written(worse).view()
+               << (above >= below ? " mm too large" : " mm too small");
 }
 
 } // namespace detail

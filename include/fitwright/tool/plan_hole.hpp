@@ -13,8 +13,9 @@ namespace fitwright {
 /// The plan with the fewest steps; of as many steps the surest: first a reamer, then boring, then a
 /// half-round bit; lapping only where nothing else holds the limits. Of two tools of a kind the one with
 /// the larger margin to the limits, then the first in the drawer. Under a reamer or a bit goes the drill
-/// whose mean hole leaves a stock nearest the middle of the rule, of two as near the smaller; under a
-/// boring head the largest that leaves enough. Nothing uncertain decides a size: neither a half-round bit
+/// that leaves a stock nearest the middle of the rule, counted to cut 0.05 mm over, of two as near the
+/// smaller; under a boring head the largest that leaves enough. In any case the largest hole to be expected
+/// of the drill leaves something to cut. Nothing uncertain decides a size: neither a half-round bit
 /// without an overcut from trials, nor a reamer in plastic.
 ///
 /// Drilled holes are expected as `drilled_hole` says, outside its tests as `jig_drilled_hole`. A centre

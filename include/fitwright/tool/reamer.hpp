@@ -78,6 +78,16 @@ public:
     /// Where the oversize comes from.
     [[nodiscard]] constexpr const source& origin() const noexcept { return *source_; }
 
+    /// The reamer as it is used for a hole: where the oversize is the share that DIN 1420 keeps, it is not
+    /// more than the share it keeps of that hole's tolerance. So a reamer within `reamer_for(hole)` always
+    /// suits the hole.
+    [[nodiscard]] constexpr reamer_size used_for(const hole_limits& hole) const noexcept {
+        const bool is_by_rule = source_ == &sources::din_1420 || source_ == &sources::din_1420_read_backwards;
+        const length share = detail::reamer_reserve(hole.tolerance());
+        if (!is_by_rule || share >= oversize_) return *this;
+        return {limits_, share, sources::din_1420};
+    }
+
 private:
     static constexpr length at_it7(length size) noexcept {
         const auto tolerance = standard_tolerance(size, grade::it7);

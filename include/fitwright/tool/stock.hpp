@@ -128,6 +128,9 @@ static_assert(sizeof finishing_table / sizeof finishing_table[0] == 5);
     return {};
 }
 
+/// The hole that stock is reckoned from: the trade-school note counts every drill to cut 0.05 mm over.
+[[nodiscard]] constexpr length counted_hole(length drill) noexcept { return drill + printed_um(50); }
+
 [[nodiscard]] constexpr error no_stock(length finished, text allowed) noexcept {
     return error::composer(error_code::size_out_of_range)
            << "nothing says what stock to leave for " << written(finished).view() << " mm: allowed are "
@@ -136,7 +139,8 @@ static_assert(sizeof finishing_table / sizeof finishing_table[0] == 5);
 
 } // namespace detail
 
-/// The stock to leave on the diameter of a hole that is to be finished at this size.
+/// The stock to leave on the diameter of a hole that is to be finished at this size. Counted from the hole,
+/// not the drill: a drill cuts 0.05 mm over, says the trade-school note.
 ///
 /// - Hand reaming: published; light metals half as much again; above 50 mm the note is open.
 /// - Machine reaming: from one handbook's figure up to another's, or up to what a hand reamer takes
@@ -183,8 +187,8 @@ static_assert(sizeof finishing_table / sizeof finishing_table[0] == 5);
     return detail::no_stock(finished, "the ways of finishing that are listed");
 }
 
-/// The drill to use under a reamer: of the drills of a series whose mean hole leaves a stock within the
-/// rule the one nearest the middle of it, of two as near the smaller.
+/// The drill to use under a reamer: of the drills of a series that leave a stock within the rule, counted
+/// to cut 0.05 mm over, the one nearest the middle of it, of two as near the smaller.
 /// `reamer` is the reamer's nominal size; `by` is one of the ways of reaming, or boring.
 /// Error: as of `stock_to_leave`; no drill of the series leaves such a stock.
 [[nodiscard]] constexpr result<drill_size> drill_under_reamer(length reamer, drill_series series,
@@ -194,8 +198,7 @@ static_assert(sizeof finishing_table / sizeof finishing_table[0] == 5);
     const drill_size* best = nullptr;
     length best_miss;
     for (const drill_size& drill : drills(series)) {
-        if (!detail::has_test_figures(drill.diameter)) continue;
-        const length left = reamer - detail::by_test_figures(drill.diameter).mean();
+        const length left = reamer - detail::counted_hole(drill.diameter);
         if (!rule->allows(left)) continue;
         const length miss = left < rule->middle() ? rule->middle() - left : left - rule->middle();
         if (best != nullptr && miss >= best_miss) continue;

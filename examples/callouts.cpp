@@ -1,0 +1,260 @@
+// callouts: call-outs on standard input, one a line; their limits as CSV on standard output.
+//
+// The CSV follows RFC 4180 but for its line ends, which are a plain LF. A fit gives two rows, hole
+// then shaft; limits without a class one row, `size`, whose nominal size is the one written or, of
+// two limits, the smaller. A line that is no call-out (an empty one too) gives a row with the error
+// and its column, counted in characters from 1. Every number is written from whole nanometres.
+//
+// Exit status: 0 all good; 1 some line was bad; 2 misuse, or input or output failed.
+
+#include <fitwright/callout.hpp>
+
+#include <CLI/CLI.hpp>
+
+#include <cstdint>
+#include <cstdio>
+#include <cstring>
+#include <new>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace {
+
+using fitwright::callout_part;
+using fitwright::length;
+
+/// The lines of a file, read in big blocks. A line is good until the next is asked for.
+class line_source {
+public:
+    explicit line_source(std::FILE* file) : file_(file), buffer_(1 << 18) {}
+
+    /// The next line without its LF or CRLF; nothing behind the last one.
+    std::optional<std::string_view> next() {
+        std::size_t searched = begin_;
+        for (;;) {
+            const char* const from = buffer_.data() + searched;
+            if (const void* const found = std::memchr(from, '\n', end_ - searched)) {
+                const auto size = static_cast<std::size_t>(static_cast<const char*>(found) - buffer_.data()) - begin_;
+                return take(size, 1);
+            }
+            searched = end_ - begin_; // where to go on once the rest of the line has moved to the front
+            if (!read_more()) break;
+        }
+        if (begin_ == end_) return std::nullopt;
+        return take(end_ - begin_, 0);
+    }
+
+    [[nodiscard]] bool failed() const { return std::ferror(file_) != 0; }
+
+private:
+    std::string_view take(std::size_t size, std::size_t line_end) {
+        std::string_view line(buffer_.data() + begin_, size);
+        begin_ += size + line_end;
+        if (!line.empty() && line.back() == '\r') line.remove_suffix(1);
+        return line;
+    }
+
+    bool read_more() {
+        std::memmove(buffer_.data(), buffer_.data() + begin_, end_ - begin_);
+        end_ -= begin_;
+        begin_ = 0;
+        if (end_ == buffer_.size()) buffer_.resize(2 * buffer_.size()); // one line fills it
+        const std::size_t got = std::fread(buffer_.data() + end_, 1, buffer_.size() - end_, file_);
+        end_ += got;
+        return got > 0;
+    }
+
+    std::FILE* file_;
+    std::vector<char> buffer_;
+    std::size_t begin_ = 0;
+    std::size_t end_ = 0;
+};
+
+/// How many bytes the character at the front of `rest` has; 0 if it is not UTF-8 (RFC 3629).
+std::size_t utf8_size(std::string_view rest) {
+    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(rest[i]); };
+    const unsigned lead = byte(0);
+    if (lead < 0x80) return 1;
+    const std::size_t size = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
+    if (lead < 0xC2 || lead > 0xF4 || rest.size() < size) return 0;
+    for (std::size_t i = 1; i < size; ++i)
+        if ((byte(i) & 0xC0) != 0x80) return 0;
+    const bool overlong = (lead == 0xE0 && byte(1) < 0xA0) || (lead == 0xF0 && byte(1) < 0x90);
+    const bool surrogate = lead == 0xED && byte(1) > 0x9F;
+    const bool beyond_unicode = lead == 0xF4 && byte(1) > 0x8F;
+    return overlong || surrogate || beyond_unicode ? 0 : size;
+}
+
+/// CSV, gathered in one buffer. A write that fails is remembered and ends all writing.
+class csv_writer {
+public:
+    explicit csv_writer(std::FILE* file) : file_(file), buffer_(1 << 16) {}
+
+    void put(char c) {
+        if (used_ == buffer_.size()) flush();
+        buffer_[used_++] = c;
+    }
+
+    void put(std::string_view characters) {
+        if (characters.size() > buffer_.size() - used_) flush();
+        if (characters.size() > buffer_.size()) return write(characters);
+        std::memcpy(buffer_.data() + used_, characters.data(), characters.size());
+        used_ += characters.size();
+    }
+
+    /// A cell of any text, in quotation marks where it needs them. What CSV or UTF-8 has no room
+    /// for is replaced by U+FFFD: each byte that is not UTF-8, and each control character but
+    /// the tabulator and the carriage return.
+    void put_cell(std::string_view cell) {
+        bool plain = true;
+        for (const char c : cell) plain = plain && c >= ' ' && c <= '~' && c != ',' && c != '"';
+        if (plain) return put(cell);
+        put('"');
+        while (!cell.empty()) {
+            const std::size_t size = utf8_size(cell);
+            const auto c = static_cast<unsigned char>(cell[0]);
+            const bool control = (c < 0x20 && c != '\t' && c != '\r') || c == 0x7F;
+            if (c == '"') put("\"\"");
+            else if (size == 0 || control) put("\xEF\xBF\xBD");
+            else put(cell.substr(0, size));
+            cell.remove_prefix(size == 0 ? 1 : size);
+        }
+        put('"');
+    }
+
+    /// `nanometres` / 10^`decimals`, exactly: no zeros at the end beyond `least_decimals`.
+    void put_number(std::int64_t nanometres, int decimals, int least_decimals) {
+        char digits[32];
+        char* first = digits + sizeof digits;
+        auto rest = static_cast<std::uint64_t>(nanometres);
+        if (nanometres < 0) rest = 0 - rest;
+        while (decimals > least_decimals && rest % 10 == 0) {
+            rest /= 10;
+            --decimals;
+        }
+        for (int i = 0; i < decimals; ++i) {
+            *--first = static_cast<char>('0' + rest % 10);
+            rest /= 10;
+        }
+        if (decimals > 0) *--first = '.';
+        do {
+            *--first = static_cast<char>('0' + rest % 10);
+            rest /= 10;
+        } while (rest != 0);
+        if (nanometres < 0) *--first = '-';
+        put(std::string_view(first, static_cast<std::size_t>(digits + sizeof digits - first)));
+    }
+
+    void flush() {
+        write({buffer_.data(), used_});
+        used_ = 0;
+    }
+
+    [[nodiscard]] bool failed() const { return failed_; }
+
+private:
+    void write(std::string_view characters) {
+        if (failed_) return;
+        failed_ = std::fwrite(characters.data(), 1, characters.size(), file_) != characters.size();
+    }
+
+    std::FILE* file_;
+    std::vector<char> buffer_;
+    std::size_t used_ = 0;
+    bool failed_ = false;
+};
+
+constexpr std::string_view header = "callout,part,nominal_mm,lower_deviation_um,upper_deviation_um,"
+                                    "lower_limit_mm,upper_limit_mm,error,column\n";
+
+template <fitwright::side Side>
+void put_row(csv_writer& out, std::string_view line, std::string_view part, const fitwright::size_limits<Side>& l) {
+    const auto mm = [&](length size, int least_decimals) {
+        out.put(',');
+        out.put_number(size.nanometres(), 6, least_decimals);
+    };
+    const auto um = [&](length deviation) {
+        out.put(',');
+        out.put_number(deviation.nanometres(), 3, 0);
+    };
+    out.put_cell(line);
+    out.put(',');
+    out.put(part);
+    mm(l.nominal(), 0);
+    um(l.lower_deviation());
+    um(l.upper_deviation());
+    mm(l.lower_limit(), 3);
+    mm(l.upper_limit(), 3);
+    out.put(",,\n");
+}
+
+void put_row(csv_writer& out, std::string_view line, const fitwright::error& e) {
+    out.put_cell(line);
+    out.put(",,,,,,,");
+    out.put_cell(e.message());
+    out.put(',');
+    out.put_number(e.column(), 0, 0);
+    out.put('\n');
+}
+
+/// Answers one line; true if it is a call-out.
+bool answer(csv_writer& out, std::string_view line, fitwright::reading_options options) {
+    const auto read = fitwright::read_callout(line, options);
+    if (!read) {
+        put_row(out, line, read.error());
+        return false;
+    }
+    const callout_part part = read->part;
+    if (part == callout_part::either) put_row(out, line, "size", read->hole);
+    if (part == callout_part::hole || part == callout_part::fit) put_row(out, line, "hole", read->hole);
+    if (part == callout_part::shaft || part == callout_part::fit) put_row(out, line, "shaft", read->shaft);
+    return true;
+}
+
+constexpr int all_good = 0;
+constexpr int some_bad = 1;
+constexpr int broke_off = 2;
+
+int answer_all(std::FILE* from, std::FILE* to, fitwright::reading_options options) {
+    line_source lines(from);
+    csv_writer out(to);
+    bool good = true;
+    out.put(header);
+    while (!out.failed()) {
+        const auto line = lines.next();
+        if (!line) break;
+        good = answer(out, *line, options) && good;
+    }
+    out.flush();
+    if (lines.failed()) {
+        std::fputs("callouts: standard input could not be read to its end\n", stderr);
+        return broke_off;
+    }
+    if (out.failed() || std::fflush(to) != 0) {
+        std::fputs("callouts: standard output could not be written\n", stderr);
+        return broke_off;
+    }
+    return good ? all_good : some_bad;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    CLI::App app("Reads call-outs such as 12 H7/g6 from standard input, one a line; writes their limits as CSV.\n"
+                 "Exit status: 0 all good; 1 some line was bad; 2 misuse, or input or output failed.",
+                 "callouts");
+    fitwright::reading_options options;
+    app.add_flag("--decimal-comma", options.decimal_comma, "12,5 is read as 12.5; the point stays allowed");
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& e) {
+        return app.exit(e) == 0 ? all_good : broke_off;
+    }
+    try {
+        return answer_all(stdin, stdout, options);
+    } catch (const std::bad_alloc&) {
+        std::fputs("callouts: a line is too long for the memory there is\n", stderr);
+        return broke_off;
+    }
+}

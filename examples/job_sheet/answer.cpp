@@ -1,0 +1,118 @@
+#include "answer.hpp"
+
+#include "cautions.hpp"
+#include "figures.hpp"
+#include "look_at.hpp"
+#include "not_yet.hpp"
+
+#include <fitwright/grid.hpp>
+#include <fitwright/io/source.hpp>
+
+#include <algorithm>
+
+namespace job_sheet {
+
+namespace {
+
+using fitwright::length;
+using fitwright::side;
+using fitwright::size_limits;
+
+struct inch_step {
+    length step;
+    int decimals;
+};
+constexpr inch_step inch_steps[] = {{length::from_nanometres(2540), 4}, {length::from_nanometres(254), 5}};
+
+/// Limits to work to: four decimals, or five where four leave less than two sizes.
+template <side Side> std::optional<inch_limits> inches_to_work_to(const size_limits<Side>& l) {
+    for (const inch_step& s : inch_steps) {
+        const auto rounded = fitwright::rounded_inwards(l, s.step);
+        if (rounded && rounded->lower_limit() < rounded->upper_limit())
+            return inch_limits{rounded->lower_limit(), rounded->upper_limit(), s.decimals};
+    }
+    return std::nullopt;
+}
+
+/// A measured part may have any size of its range, so the range only ever grows.
+template <side Side> inch_limits inches_around(const size_limits<Side>& l) {
+    const length step = inch_steps[1].step;
+    return {step * multiples_below(l.lower_limit(), step), step * multiples_above(l.upper_limit(), step), inch_steps[1].decimals};
+}
+
+template <side Side> size_answer size_of(const size_limits<Side>& l, bool measured) {
+    return {
+        .nominal = l.nominal(),
+        .lower_deviation = l.lower_deviation(),
+        .upper_deviation = l.upper_deviation(),
+        .lower_limit = l.lower_limit(),
+        .upper_limit = l.upper_limit(),
+        .inches = measured ? inches_around(l) : inches_to_work_to(l),
+        .measured = measured,
+        .target = std::nullopt,
+        .source = measured ? "as measured" : std::string(written(l.origin())),
+    };
+}
+
+template <side Side> part_answer part_of(const role<Side>& r) {
+    part_answer p{.role = Side == side::hole ? "hole" : "shaft", .name = r.part.name, .material = r.part.material, .as_read = r.as_read, .size = {}};
+    if (r.limits) p.size = size_of(*r.limits, r.measured);
+    return p;
+}
+
+part_answer part_of(const link& l, std::string role) {
+    part_answer p{.role = std::move(role), .name = l.name, .material = {}, .as_read = l.callout, .size = {}};
+    if (l.limits) p.size = size_of(*l.limits, false);
+    return p;
+}
+
+clearance_answer clearance_of(const fitwright::fit& f) {
+    return {f.min_clearance(), f.mean_clearance(), f.max_clearance(), f.kind()};
+}
+
+/// Only a hole that is bored here has a size to aim at: the job states the boring head's step.
+void aim(pair_answer& a, const job& j) {
+    const auto& hole = a.asked.hole;
+    if (!hole || !hole->limits || hole->measured || hole->part.supply != supply::made) return;
+    if (!j.drawer || !j.drawer->boring_head_step) return;
+    const auto target = fitwright::target_on_grid(*hole->limits, j.drawer->boring_head_step->value);
+    if (target) a.parts.front().size->target = *target;
+    else a.look_at.push_back("hole: " + std::string(target.error().message()));
+}
+
+pair_answer answer_pair(const pair& asked, const job& j) {
+    pair_answer a{.asked = asked, .parts = {}, .clearance = {}, .instead = {}, .look_at = {}, .not_yet = {}, .cautions = {}};
+    if (asked.hole) a.parts.push_back(part_of(*asked.hole));
+    if (asked.shaft) a.parts.push_back(part_of(*asked.shaft));
+    if (asked.stack) {
+        for (const link& l : asked.stack->opens) a.parts.push_back(part_of(l, "opens"));
+        for (const link& l : asked.stack->closes) a.parts.push_back(part_of(l, "closes"));
+    }
+    const bool both = asked.hole && asked.shaft && asked.hole->limits && asked.shaft->limits;
+    if (both) a.clearance = clearance_of(fitwright::fit(*asked.hole->limits, *asked.shaft->limits));
+    for (const alternative& other : asked.instead) a.instead.push_back({other.callout, clearance_of(other.fit)});
+
+    a.look_at = what_to_look_at(a, j);
+    aim(a, j);
+    a.not_yet = not_yet_computed(a, j);
+    a.cautions = cautions_of(a, j);
+    if (!asked.faults.empty()) a.status = status::refused;
+    else if (!a.look_at.empty() || !a.not_yet.empty()) a.status = status::look_at;
+    return a;
+}
+
+} // namespace
+
+sheet answer(job j) {
+    sheet s;
+    for (const pair& p : j.pairs) s.pairs.push_back(answer_pair(p, j));
+    s.asked = std::move(j);
+    return s;
+}
+
+std::size_t sheet::count(status wanted) const {
+    const auto has_it = [&](const pair_answer& p) { return p.status == wanted; };
+    return static_cast<std::size_t>(std::count_if(pairs.begin(), pairs.end(), has_it));
+}
+
+} // namespace job_sheet

@@ -1,0 +1,78 @@
+#ifndef JOB_SHEET_ANSWER_HPP
+#define JOB_SHEET_ANSWER_HPP
+
+#include "job.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+// What the sheet says of each pair: the same for every format it is written in.
+
+namespace job_sheet {
+
+/// Limits in whole 0.0001 in (4 decimals) or, where too little is left of them, 0.00001 in.
+struct inch_limits {
+    fitwright::length lower;
+    fitwright::length upper;
+    int decimals;
+};
+
+struct size_answer {
+    fitwright::length nominal;
+    fitwright::length lower_deviation;
+    fitwright::length upper_deviation;
+    fitwright::length lower_limit;
+    fitwright::length upper_limit;
+    std::optional<inch_limits> inches;       ///< rounded inwards; of a measured part outwards
+    bool measured;                           ///< a reading with its uncertainty, no limits to work to
+    std::optional<fitwright::length> target; ///< what to set the machine to
+    std::string source;
+};
+
+struct part_answer {
+    std::string role; ///< "hole", "shaft"; in a stack "opens", "closes"
+    std::string name;
+    std::string material;
+    std::string as_read;
+    std::optional<size_answer> size;
+};
+
+/// On diameter, hole less shaft; below zero where the parts interfere.
+struct clearance_answer {
+    fitwright::length least;
+    fitwright::length mean;
+    fitwright::length greatest;
+    fitwright::fit_kind kind;
+};
+
+struct alternative_answer {
+    std::string callout;
+    clearance_answer clearance;
+};
+
+enum class status { answered, look_at, refused };
+
+struct pair_answer {
+    pair asked;
+    std::vector<part_answer> parts;
+    std::optional<clearance_answer> clearance;
+    std::vector<alternative_answer> instead;
+    std::vector<std::string> look_at; ///< what somebody has to decide
+    std::vector<std::string> not_yet; ///< what is wanted and not computed
+    std::vector<std::string> cautions;
+    job_sheet::status status = status::answered;
+};
+
+struct sheet {
+    job asked;
+    std::vector<pair_answer> pairs;
+
+    [[nodiscard]] std::size_t count(status s) const;
+};
+
+[[nodiscard]] sheet answer(job j);
+
+} // namespace job_sheet
+
+#endif

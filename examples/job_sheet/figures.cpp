@@ -1,0 +1,74 @@
+#include "figures.hpp"
+
+#include <fitwright/written.hpp>
+
+#include <fmt/format.h>
+
+namespace job_sheet {
+
+using fitwright::length;
+using fitwright::written_unit;
+
+std::int64_t multiples_below(length l, length step) {
+    const std::int64_t quotient = l.nanometres() / step.nanometres();
+    return step * quotient > l ? quotient - 1 : quotient;
+}
+
+std::int64_t multiples_above(length l, length step) { return -multiples_below(-l, step); }
+
+std::string mm(length l, int least_decimals) {
+    std::string digits(written(l, {.unit = written_unit::mm}));
+    const std::size_t point = digits.find('.');
+    const std::size_t decimals = point == std::string::npos ? 0 : digits.size() - point - 1;
+    if (decimals >= static_cast<std::size_t>(least_decimals)) return digits;
+    return std::string(written(l, {.unit = written_unit::mm, .decimals = least_decimals}));
+}
+
+std::string um(length l) { return std::string(written(l, {.unit = written_unit::um})); }
+
+std::string signed_um(length deviation) {
+    return std::string(written(deviation, {.unit = written_unit::um, .with_plus = true}));
+}
+
+std::string inches(length l, int decimals) {
+    return std::string(written(l, {.unit = written_unit::in, .decimals = decimals}));
+}
+
+tenths in_tenths(const clearance_answer& c) {
+    const length tenth = length::from_nanometres(2540);
+    const std::int64_t below = multiples_below(c.mean, tenth);
+    const length over = c.mean - tenth * below;
+    return {multiples_below(c.least, tenth), below + (over * 2 >= tenth ? 1 : 0), multiples_above(c.greatest, tenth)};
+}
+
+std::string aim_in_words(const size_answer& s) {
+    const std::string aim = "aim at " + mm(*s.target, 2) + " mm";
+    const bool on_a_limit = *s.target == s.lower_limit || *s.target == s.upper_limit;
+    return on_a_limit ? aim + ": a limit itself, the steps are coarse for this" : aim;
+}
+
+std::string in_words(const inch_fit& f) { return f.fit_class + " of ANSI B4.1 at " + mm(f.nominal) + " mm"; }
+
+std::string_view kind_in_words(fitwright::fit_kind kind) {
+    switch (kind) {
+    case fitwright::fit_kind::clearance: return "clearance fit: the hole is never smaller than the shaft";
+    case fitwright::fit_kind::transition: return "transition fit: comes out loose or tight";
+    case fitwright::fit_kind::interference: return "interference fit: the hole is never larger than the shaft";
+    }
+    return "";
+}
+
+std::string in_words(const fault& f) {
+    return fmt::format("line {}, column {}: {}", f.where.line, f.where.column, f.message);
+}
+
+std::string_view in_words(status s) {
+    switch (s) {
+    case status::answered: return "answered";
+    case status::look_at: return "look at";
+    case status::refused: return "refused";
+    }
+    return "";
+}
+
+} // namespace job_sheet

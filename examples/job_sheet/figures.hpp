@@ -1,0 +1,49 @@
+#ifndef JOB_SHEET_FIGURES_HPP
+#define JOB_SHEET_FIGURES_HPP
+
+#include "answer.hpp"
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+// Numbers and words as the sheet shows them, in every format alike.
+
+namespace job_sheet {
+
+/// Whole steps at or below, and at or above, a length.
+[[nodiscard]] std::int64_t multiples_below(fitwright::length l, fitwright::length step);
+[[nodiscard]] std::int64_t multiples_above(fitwright::length l, fitwright::length step);
+
+/// "14.018", "13.9945": exact, three decimals at least.
+[[nodiscard]] std::string mm(fitwright::length l, int least_decimals = 3);
+/// "18", "-5.5": exact.
+[[nodiscard]] std::string um(fitwright::length l);
+/// "+18", "0": exact, with its sign.
+[[nodiscard]] std::string signed_um(fitwright::length deviation);
+/// "0.5512"
+[[nodiscard]] std::string inches(fitwright::length l, int decimals);
+
+/// Clearance in 0.0001 in: the least rounded down, the greatest up, so that the truth lies between;
+/// the mean to the nearest.
+struct tenths {
+    std::int64_t least;
+    std::int64_t mean;
+    std::int64_t greatest;
+};
+[[nodiscard]] tenths in_tenths(const clearance_answer& c);
+
+/// "aim at 14.01 mm", and a word where that is one of the limits. The size has a target.
+[[nodiscard]] std::string aim_in_words(const size_answer& s);
+/// "RC4 of ANSI B4.1 at 6.350 mm"
+[[nodiscard]] std::string in_words(const inch_fit& f);
+/// "transition fit: comes out loose or tight"
+[[nodiscard]] std::string_view kind_in_words(fitwright::fit_kind kind);
+/// "line 12, column 4: ..."
+[[nodiscard]] std::string in_words(const fault& f);
+/// "answered", "look at", "refused"
+[[nodiscard]] std::string_view in_words(status s);
+
+} // namespace job_sheet
+
+#endif

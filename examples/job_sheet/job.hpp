@@ -1,0 +1,169 @@
+#ifndef JOB_SHEET_JOB_HPP
+#define JOB_SHEET_JOB_HPP
+
+#include "document.hpp"
+
+#include <fitwright/fitwright.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+// A job as its file states it, checked but not yet answered.
+
+namespace job_sheet {
+
+/// A value and how the file writes it.
+template <class Value> struct stated {
+    Value value;
+    std::string written;
+};
+
+/// Made here, bought in, or found in the drawer: only what is made here has a size to aim at.
+enum class supply { made, bought, found };
+
+struct part {
+    std::string id;
+    std::string name;
+    std::string material;
+    std::string group;                                     ///< as warm as this group, or
+    std::optional<stated<fitwright::temperature>> of_its_own; ///< with a temperature of its own
+    job_sheet::supply supply = supply::made;
+    bool brittle = false;
+    std::vector<stated<fitwright::length>> envelope;
+};
+
+/// What a pair may be asked to do.
+enum class want {
+    stays_put, slides, turns, oil_film, no_shake, never_seizes, little_leak, pressure_tight,
+    centred, comes_off, no_creep, passes_heat, never_rubs, end_float,
+};
+
+/// A fit of ANSI B4.1, which the call-out reader does not know.
+struct inch_fit {
+    std::string fit_class;
+    fitwright::length nominal;
+};
+
+/// One part's place in a pair.
+template <fitwright::side Side> struct role {
+    job_sheet::part part;
+    std::string as_read; ///< its own half of the call-out: "14 H7"
+    std::optional<fitwright::size_limits<Side>> limits;
+    bool has_own_size = false; ///< it gives a call-out or a reading, readable or not
+    bool measured = false;
+    std::optional<stated<fitwright::length>> outside; ///< diameter around a hole
+    std::optional<stated<fitwright::length>> wall;    ///< or the thinnest wall around it
+    std::optional<stated<fitwright::length>> bore;    ///< through a shaft
+};
+
+/// Another call-out for the same pair, answered beside the drawn one.
+struct alternative {
+    std::string callout;
+    fitwright::fit fit;
+};
+
+/// A size in a chain of dimensions.
+struct link {
+    std::string name;
+    std::string callout;
+    std::optional<fitwright::hole_limits> limits;
+};
+
+struct stack {
+    std::vector<stated<fitwright::length>> gap;
+    std::vector<stated<fitwright::length>> shims;
+    std::vector<link> opens;
+    std::vector<link> closes;
+};
+
+struct pair {
+    std::string id;
+    std::string name;
+    std::string behaviour;
+    std::string callout; ///< as written; empty if each part has its own
+    std::optional<role<fitwright::side::hole>> hole;
+    std::optional<role<fitwright::side::shaft>> shaft;
+    std::optional<job_sheet::inch_fit> inch_fit;
+    bool shaft_leads = false;
+    std::vector<want> wants;
+    std::vector<std::string> states; ///< the states it must hold in; empty: all
+    std::vector<alternative> instead;
+    std::optional<stated<fitwright::length>> land;
+    std::optional<stated<fitwright::pressure>> pressure;
+    std::optional<stated<double>> leak_at_most;
+    std::optional<job_sheet::stack> stack;
+    std::vector<std::string> cautions;
+    std::vector<fault> faults; ///< those of the file's faults that are about this pair
+
+    [[nodiscard]] bool wants_to(want w) const {
+        for (const want mine : wants)
+            if (mine == w) return true;
+        return false;
+    }
+};
+
+struct group {
+    std::string id;
+    std::string name;
+};
+
+struct state {
+    std::string id;
+    std::vector<std::optional<stated<fitwright::temperature>>> temperatures; ///< one a group, in order
+    std::string note;
+};
+
+struct fluid {
+    std::string name;
+    std::optional<stated<fitwright::dynamic_viscosity>> viscosity;
+    std::optional<stated<fitwright::temperature>> viscosity_at;
+    std::optional<stated<fitwright::pressure>> delivery;
+    std::optional<stated<fitwright::pressure>> relief_valve;
+    std::optional<stated<fitwright::length>> stroke;
+    std::optional<stated<double>> seconds_a_shot;
+    std::string note;
+};
+
+struct drills {
+    std::optional<stated<fitwright::length>> from;
+    std::optional<stated<fitwright::length>> to;
+    std::optional<stated<fitwright::length>> by;
+};
+
+struct drawer {
+    std::vector<job_sheet::drills> drills;
+    std::vector<stated<fitwright::hole_limits>> reamers;
+    std::vector<stated<fitwright::length>> odd_reamers;
+    std::vector<stated<fitwright::measured_shaft>> bit_stock;
+    std::vector<std::string> laps;
+    std::optional<stated<fitwright::length>> boring_head_step;
+};
+
+struct instrument {
+    std::string name;
+    std::optional<stated<fitwright::length>> from;
+    std::optional<stated<fitwright::length>> to;
+    std::optional<stated<fitwright::length>> reads;
+    std::string note;
+};
+
+struct job {
+    std::string title;
+    std::string about;
+    std::optional<stated<fitwright::temperature>> sizes_at;
+    std::vector<std::string> cautions;
+    std::vector<group> groups;
+    std::vector<state> states;
+    std::optional<job_sheet::fluid> fluid;
+    std::optional<job_sheet::drawer> drawer;
+    std::vector<instrument> instruments;
+    std::vector<part> parts;
+    std::vector<pair> pairs;
+    std::vector<fault> faults;               ///< all of them, in the order of the file
+    std::vector<fault> faults_outside_pairs; ///< those that are about no pair
+};
+
+} // namespace job_sheet
+
+#endif

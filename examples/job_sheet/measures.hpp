@@ -1,0 +1,33 @@
+#ifndef JOB_SHEET_MEASURES_HPP
+#define JOB_SHEET_MEASURES_HPP
+
+#include <fitwright/error.hpp>
+#include <fitwright/limits.hpp>
+
+#include <string_view>
+
+// Numbers with their units, as a person writes them. The unit is never left out.
+// Errors have the column in the text.
+
+namespace job_sheet {
+
+/// "14 mm", "1/4 in", "1 1/4 in", "20 um", "2.5 thou": exact, to the nearest nanometre for inches.
+[[nodiscard]] fitwright::result<fitwright::length> read_length(std::string_view text);
+
+/// "7.970 mm +/- 0.002 mm": a reading and its uncertainty.
+[[nodiscard]] fitwright::result<fitwright::measured_shaft> read_reading(std::string_view text);
+
+/// "95 degC", "203 degF": in degrees Celsius.
+[[nodiscard]] fitwright::result<double> read_temperature(std::string_view text);
+/// "0.3 MPa", "3 bar", "300 kPa": in pascal.
+[[nodiscard]] fitwright::result<double> read_pressure(std::string_view text);
+/// "15 mPa s", "0.015 Pa s": in pascal seconds.
+[[nodiscard]] fitwright::result<double> read_viscosity(std::string_view text);
+/// "10 s", "2 min": in seconds.
+[[nodiscard]] fitwright::result<double> read_time(std::string_view text);
+/// "5 %": as 0.05.
+[[nodiscard]] fitwright::result<double> read_share(std::string_view text);
+
+} // namespace job_sheet
+
+#endif

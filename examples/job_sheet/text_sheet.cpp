@@ -1,0 +1,173 @@
+#include "ascii.hpp"
+#include "facts.hpp"
+#include "figures.hpp"
+#include "writers.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace job_sheet {
+
+namespace {
+
+const std::string thick_line = std::string(100, '=') + '\n';
+const std::string thin_line = std::string(100, '-') + '\n';
+
+std::string heading(std::string_view text) { return wrapped("", text) + thin_line; }
+
+std::string bullets(std::string_view label, const std::vector<std::string>& all) {
+    const std::string indent(label.size(), ' ');
+    std::string lines;
+    for (const std::string& one : all) lines += wrapped(std::string(lines.empty() ? label : indent) + "- ", one);
+    return lines;
+}
+
+// ---- the job's own data
+
+std::string cell(std::string_view text, std::size_t width) {
+    std::string plain = ascii(text);
+    if (plain.size() > width) plain = plain.substr(0, width - 2) + "..";
+    return fmt::format("{:<{}}", plain, width);
+}
+
+/// A line a state, a column a group; what finds no room in columns goes before the note.
+std::string states_table(const job& j) {
+    if (j.states.empty()) return {};
+    constexpr std::size_t widest_name = 18;
+    constexpr std::size_t most_columns = 3;
+    const std::size_t columns = (std::min)(j.groups.size(), most_columns);
+    std::string lines = heading("States");
+    std::string names = cell("", 14);
+    std::vector<std::size_t> widths;
+    for (std::size_t g = 0; g < columns; ++g) {
+        widths.push_back((std::min)((std::max)(ascii(j.groups[g].name).size(), std::size_t{8}), widest_name));
+        names += "  " + cell(j.groups[g].name, widths[g]);
+    }
+    lines += wrapped(names, "");
+    for (const state& s : j.states) {
+        std::string line = cell(s.id, 14);
+        std::string further;
+        for (std::size_t g = 0; g < j.groups.size(); ++g) {
+            const std::string reading = s.temperatures[g] ? s.temperatures[g]->written : "?";
+            if (g < columns) line += "  " + cell(reading, widths[g]);
+            else further += fmt::format("{}: {}. ", j.groups[g].name, reading);
+        }
+        lines += wrapped(line + "  ", further + s.note);
+    }
+    return lines + '\n';
+}
+
+std::string capitalised(std::string word) {
+    if (!word.empty() && word[0] >= 'a' && word[0] <= 'z') word[0] = static_cast<char>(word[0] - 'a' + 'A');
+    return word;
+}
+
+std::string labelled(std::string_view label, std::string_view text, std::size_t width = 11) {
+    return wrapped(fmt::format("{:<{}}", capitalised(std::string(label)) + ": ", width), text);
+}
+
+std::string facts_lines(const facts& all) {
+    if (all.lines.empty()) return {};
+    std::string lines = heading(all.title);
+    for (const fact& one : all.lines) lines += labelled(one.label, one.text, 17);
+    return lines + '\n';
+}
+
+std::string head(const sheet& s) {
+    const job& j = s.asked;
+    std::string lines = thick_line + wrapped("JOB SHEET  ", j.title) + thick_line;
+    if (!j.about.empty()) lines += wrapped("", j.about) + '\n';
+    if (j.sizes_at) lines += wrapped("", fmt::format("All sizes at {}. Limits in inches are rounded inwards: what they let pass, the limits in mm let pass.", j.sizes_at->written)) + '\n';
+    if (!j.faults_outside_pairs.empty()) lines += heading("WRONG IN THE JOB FILE");
+    for (const fault& f : j.faults_outside_pairs) lines += wrapped("- ", in_words(f));
+    if (!j.faults_outside_pairs.empty()) lines += '\n';
+    if (!j.cautions.empty()) lines += heading("CAUTIONS") + bullets("", j.cautions) + '\n';
+    lines += states_table(j);
+    for (const facts& all : facts_of(j)) lines += facts_lines(all);
+    return lines;
+}
+
+// ---- a pair
+
+std::string size_lines(const size_answer& s) {
+    const std::string deviations = fmt::format("{} / {} um", signed_um(s.upper_deviation), signed_um(s.lower_deviation));
+    const std::string limits = fmt::format("{} to {} mm", mm(s.lower_limit), mm(s.upper_limit));
+    std::string in_inches = "no inch limits: less than 0.00001 in apart";
+    if (s.inches) in_inches = fmt::format("{} to {} in", inches(s.inches->lower, s.inches->decimals), inches(s.inches->upper, s.inches->decimals));
+    std::string line = fmt::format("           {:<18}  {:<22}  {}", deviations, limits, in_inches);
+    if (line.size() > 100) line = fmt::format("           {}\n           {}\n           {}", deviations, limits, in_inches);
+    line += '\n';
+    if (s.inches && s.inches->decimals == 5 && !s.measured) line += wrapped("           ", "5 decimals of an inch: with 4 too little would be left between the limits");
+    if (s.measured) line += wrapped("           ", "measured: the range it may have, in inches rounded outwards");
+    if (s.target) line += wrapped("           ", aim_in_words(s));
+    return line;
+}
+
+std::string part_lines(const part_answer& p) {
+    std::string what = p.as_read.empty() ? "no size of its own" : p.as_read;
+    if (!p.name.empty()) what += ": " + p.name;
+    if (!p.material.empty()) what += ", " + p.material;
+    return labelled(p.role, what) + (p.size ? size_lines(*p.size) : "");
+}
+
+std::string clearance_lines(const clearance_answer& c) {
+    const tenths t = in_tenths(c);
+    std::string lines = wrapped("Fit:       ", kind_in_words(c.kind));
+    lines += wrapped("           ", "clearance on diameter; below 0: interference");
+    lines += fmt::format("           {:<9} {:>12} {:>12} {:>12}\n", "", "least", "mean", "greatest");
+    lines += fmt::format("           {:<9} {:>12} {:>12} {:>12}\n", "um", um(c.least), um(c.mean), um(c.greatest));
+    return lines + fmt::format("           {:<9} {:>12} {:>12} {:>12}   (least rounded down, greatest up)\n", "0.0001 in", t.least, t.mean, t.greatest);
+}
+
+std::string sources(const pair_answer& a) {
+    std::vector<std::string> all;
+    for (const part_answer& p : a.parts) {
+        if (!p.size) continue;
+        std::string one = p.role + ": " + p.size->source;
+        if (!all.empty() && all.back().ends_with(p.size->source)) all.back() = "both: " + p.size->source;
+        else all.push_back(std::move(one));
+    }
+    std::string list;
+    for (const std::string& one : all) list += (list.empty() ? "" : "; ") + one;
+    return list.empty() ? list : wrapped("Source:    ", list);
+}
+
+std::string pair_lines(const pair_answer& a) {
+    const pair& p = a.asked;
+    std::string lines = thick_line + wrapped(p.id + "  ", fmt::format("{}  [{}]", p.name, in_words(a.status))) + thick_line;
+    for (const fault& f : p.faults) lines += wrapped("REFUSED:   ", in_words(f));
+    if (!p.behaviour.empty()) lines += wrapped("Must:      ", p.behaviour);
+    if (!p.callout.empty()) lines += wrapped("Drawing:   ", p.callout + (p.inch_fit ? ", " + in_words(*p.inch_fit) : ""));
+    if (!given(p).empty()) lines += wrapped("Given:     ", given(p));
+    for (const part_answer& part : a.parts) lines += part_lines(part);
+    if (p.stack)
+        for (const fact& one : facts_of(*p.stack)) lines += labelled(one.label, one.text);
+    if (a.clearance) lines += clearance_lines(*a.clearance);
+    for (const alternative_answer& other : a.instead) {
+        const clearance_answer& c = other.clearance;
+        lines += wrapped("Instead:   ", fmt::format("{}: {} to {} um, {}", other.callout, um(c.least), um(c.greatest), kind_in_words(c.kind)));
+    }
+    lines += sources(a);
+    lines += bullets("LOOK AT:   ", a.look_at);
+    std::vector<std::string> missing;
+    for (const std::string& one : a.not_yet) missing.push_back("not yet computed: " + one);
+    lines += bullets("TO COME:   ", missing);
+    if (!a.cautions.empty()) lines += "CAUTIONS\n" + bullets("  ", a.cautions);
+    return lines + '\n';
+}
+
+std::string foot(const sheet& s) {
+    return thick_line + fmt::format("{} pairs: {} answered, {} to look at, {} refused\n", s.pairs.size(), s.count(status::answered),
+                               s.count(status::look_at), s.count(status::refused));
+}
+
+} // namespace
+
+std::string text_sheet(const sheet& s) {
+    std::string lines = head(s);
+    for (const pair_answer& a : s.pairs) lines += pair_lines(a);
+    return lines + foot(s);
+}
+
+} // namespace job_sheet

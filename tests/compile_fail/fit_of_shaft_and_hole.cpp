@@ -1,0 +1,15 @@
+// expect: (no matching function for call to [^a-z]*fitwright::fit::fit|no matching constructor for initialization of [^a-z]*(fitwright::)?fit)
+#include <fitwright/fit.hpp>
+
+using namespace fitwright;
+using namespace fitwright::literals;
+
+#ifdef CONTROL
+constexpr hole_limits bore(8_mm, {.upper = 15_um, .lower = 0_um});
+constexpr shaft_limits pin(8_mm, {.upper = -5_um, .lower = -14_um});
+fit slide{bore, pin};
+#else
+constexpr hole_limits bore(8_mm, {.upper = 15_um, .lower = 0_um});
+constexpr shaft_limits pin(8_mm, {.upper = -5_um, .lower = -14_um});
+fit slide{pin, bore};
+#endif

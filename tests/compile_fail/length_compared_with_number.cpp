@@ -1,0 +1,11 @@
+// expect: (no match for [^a-z]*operator<|invalid operands to binary expression).*int
+#include <fitwright/length.hpp>
+
+using namespace fitwright;
+using namespace fitwright::literals;
+
+#ifdef CONTROL
+bool is_small = 12_mm < 3_mm;
+#else
+bool is_small = 12_mm < 3;
+#endif

@@ -1,0 +1,143 @@
+#include "run.hpp"
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+#include <filesystem>
+
+using namespace fitwright_tests;
+
+namespace {
+
+const std::string candle_doser = "'" FITWRIGHT_JOBS "/candle_doser.toml'";
+const std::string jobs = FITWRIGHT_HERE "/jobs";
+
+std::size_t count(std::string_view text, std::string_view wanted) {
+    std::size_t times = 0;
+    for (std::size_t at = text.find(wanted); at != std::string_view::npos; at = text.find(wanted, at + 1)) ++times;
+    return times;
+}
+
+bool is_ascii_in_100_columns(const std::string& text) {
+    std::size_t column = 0;
+    for (const char c : text) {
+        column = c == '\n' ? 0 : column + 1;
+        if (column > 100 || (c != '\n' && (c < ' ' || c > '~'))) return false;
+    }
+    return true;
+}
+
+/// "14.018" mm in nanometres, by another way than the program's.
+long long nanometres(const std::string& mm) { return std::llround(std::stod(mm) * 1e6); }
+
+void check_size(const nlohmann::json& size) { CHECK(size["nm"].get<long long>() == nanometres(size["mm"].get<std::string>())); }
+
+} // namespace
+
+TEST_CASE("the sheet of the candle doser") {
+    const outcome o = run(candle_doser);
+    CHECK(o.status == 0);
+    CHECK(o.err == "");
+    CHECK(difference(o.out, golden("candle_doser.txt")) == "");
+    CHECK(is_ascii_in_100_columns(o.out));
+}
+
+TEST_CASE("a job with every kind of error: all told, the rest answered") {
+    const outcome o = run("errors.toml", {}, jobs);
+    CHECK(o.status == 1);
+    CHECK(difference(o.err, golden("errors.err")) == "");
+    CHECK(difference(o.out, golden("errors.txt")) == "");
+    CHECK(o.err.find("errors.toml:47:40: 'h7' is a shaft's class") != std::string::npos);
+}
+
+TEST_CASE("the files, and the same bytes again") {
+    const std::string all = candle_doser + " --html '{}/a.html' --csv '{}/a.csv' --json '{}/a.json'";
+    REQUIRE(run(all).status == 0);
+    const std::string html = file(work + "/a.html");
+    const std::string csv = file(work + "/a.csv");
+    const std::string json = file(work + "/a.json");
+    REQUIRE(run(all).status == 0);
+    CHECK(file(work + "/a.html") == html);
+    CHECK(file(work + "/a.csv") == csv);
+    CHECK(file(work + "/a.json") == json);
+    CHECK(!std::filesystem::exists(work + "/a.html.part"));
+
+    CHECK(count(html, "<article") == 16);
+    CHECK(count(html, "<svg") == 13); // not E and N (inch fits), nor O (a stack)
+    CHECK(count(html, "<script") == 0);
+    CHECK(count(html, "http") == 0);
+    CHECK(count(csv, "\n") == 1 + 16 * 2);
+    for (char id = 'A'; id <= 'P'; ++id) {
+        CHECK(html.find("<h3 id=\"name-" + std::to_string(id - 'A' + 1) + "\">" + std::string(1, id) + " ") != std::string::npos);
+        CHECK(csv.find("\n" + std::string(1, id) + ",") != std::string::npos);
+    }
+}
+
+TEST_CASE("JSON says the same in nanometres and in text") {
+    REQUIRE(run(candle_doser + " --json '{}/b.json'").status == 0);
+    const auto sheet = nlohmann::json::parse(file(work + "/b.json"), nullptr, false);
+    REQUIRE(!sheet.is_discarded());
+    REQUIRE(sheet["pairs"].size() == 16);
+    for (const auto& pair : sheet["pairs"]) {
+        for (const auto& part : pair["parts"]) {
+            if (!part.contains("nominal")) continue;
+            for (const char* const key : {"nominal", "lower_limit", "upper_limit"}) check_size(part[key]);
+            CHECK(part["nominal"]["nm"].get<long long>() + part["upper_deviation"]["nm"].get<long long>() == part["upper_limit"]["nm"].get<long long>());
+            const bool measured = part["measured"];
+            const bool inside = part["inches"]["lower"]["nm"] >= part["lower_limit"]["nm"] && part["inches"]["upper"]["nm"] <= part["upper_limit"]["nm"];
+            CHECK(inside != measured);
+        }
+    }
+    const auto& liner = sheet["pairs"][0]["parts"][1]; // 14 s6: ISO 286-1:2010, IT6 11 um, s 28 um
+    CHECK(liner["lower_limit"]["nm"] == 14'028'000);
+    CHECK(liner["upper_limit"]["mm"] == "14.039");
+}
+
+TEST_CASE("names that would be markup") {
+    const outcome o = run("escapes.toml --html '{}/c.html' --csv '{}/c.csv' --json '{}/c.json'", {}, jobs);
+    CHECK(o.status == 0);
+    CHECK(is_ascii_in_100_columns(o.out));
+    const std::string html = file(work + "/c.html");
+    CHECK(html.find("&lt;script&gt;alert(1)&lt;/script&gt;") != std::string::npos);
+    CHECK(count(html, "<script") == 0);
+    CHECK(count(html, "<img") == 0);
+    CHECK(count(html, "<b>") == 0);
+    CHECK(count(html, "\" onload") == 0);
+    CHECK(html.find('\0') == std::string::npos);
+    CHECK(html.find('\x1B') == std::string::npos);
+    CHECK(!nlohmann::json::parse(file(work + "/c.json"), nullptr, false).is_discarded());
+}
+
+TEST_CASE("what is no job is 2, and says where") {
+    std::ofstream(work + "/bad.toml") << "[job]\ntitle = \n";
+    const outcome bad = run("bad.toml");
+    CHECK(bad.status == 2);
+    CHECK(bad.out == "");
+    CHECK(bad.err.starts_with("bad.toml:2:9: "));
+
+    CHECK(run("there_is_no_such_file.toml").status == 2);
+    CHECK(run(".").status == 2);
+    CHECK(run("").status == 2);
+    CHECK(run("--help").status == 0);
+}
+
+TEST_CASE("an empty file is a job that lacks everything") {
+    std::ofstream(work + "/empty.toml").flush();
+    const outcome o = run("empty.toml");
+    CHECK(o.status == 1);
+    CHECK(o.err.find("lacks the key 'job'") != std::string::npos);
+    CHECK(o.err.find("lacks the key 'pair'") != std::string::npos);
+}
+
+TEST_CASE("a file that can't be written is named, and the job is left alone") {
+    const outcome o = run(candle_doser + " --html there/is/no/such/folder.html");
+    CHECK(o.status == 2);
+    CHECK(o.err.find("there/is/no/such/folder.html.part: can't be opened for writing") != std::string::npos);
+    CHECK(difference(o.out, golden("candle_doser.txt")) == "");
+
+    const std::string text = "[job]\ntitle = \"x\"\nsizes_at = \"20 degC\"\n";
+    std::ofstream(work + "/mine.toml") << text;
+    CHECK(run("mine.toml --csv ./mine.toml").status == 2);
+    CHECK(file(work + "/mine.toml") == text);
+}
