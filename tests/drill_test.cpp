@@ -1,6 +1,5 @@
 #include "support/both.hpp"
 #include "support/csv.hpp"
-
 #include <fitwright/tool/drill.hpp>
 #include <fitwright/tool/drilled_hole.hpp>
 #include <fitwright/units.hpp>
@@ -191,12 +190,14 @@ TEST_CASE("under, over and nearest agree with a walk through the series") {
 TEST_CASE("outside a series there is an error that names its ends") {
     FITWRIGHT_CHECK_BOTH(largest_drill_under(given(0.2_mm), drill_series::metric).error().code() ==
                          error_code::size_out_of_range);
-    FITWRIGHT_CHECK_BOTH(says(largest_drill_under(given(0.2_mm), drill_series::metric).error(),
-                              "no metric drill is smaller than 0.2 mm; the series runs from 0.2 mm to 25 mm"));
+    FITWRIGHT_CHECK_BOTH(
+        says(largest_drill_under(given(0.2_mm), drill_series::metric).error(),
+             "no metric drill is smaller than 0.2 mm; the series runs from 0.2 mm to 25 mm"));
     FITWRIGHT_CHECK_BOTH(says(smallest_drill_over(given(12_mm), drill_series::letter).error(),
                               "larger than 12 mm; the series runs from A (5.9436 mm) to Z (10.4902 mm)"));
     FITWRIGHT_CHECK_BOTH(says(nearest_drill(given(0.1_mm), drill_series::number).error(), "#80 (0.3429 mm)"));
-    FITWRIGHT_CHECK_BOTH(says(nearest_drill(given(50_mm), drill_series::fractional).error(), "1 3/4 in (44.45 mm)"));
+    FITWRIGHT_CHECK_BOTH(
+        says(nearest_drill(given(50_mm), drill_series::fractional).error(), "1 3/4 in (44.45 mm)"));
 }
 
 // h8: ISO 235 and DIN 1414-1. Inch: ASME B94.11M, from memory, and says so.
@@ -224,14 +225,18 @@ TEST_CASE("a drill's own tolerance, every range") {
     }
     CHECK(table.fault == "");
     FITWRIGHT_CHECK_BOTH(drill_limits(given(10_mm), drill_tolerance::metric_h8)->lower_limit() == 9.978_mm);
-    FITWRIGHT_CHECK_BOTH(drill_limits(*nearest_drill(given(0.25_in), drill_series::fractional))->tolerance() == 0.0007_in);
-    FITWRIGHT_CHECK_BOTH(drill_limits(*nearest_drill(given(6.8_mm), drill_series::metric))->tolerance() == 22_um);
+    FITWRIGHT_CHECK_BOTH(
+        drill_limits(*nearest_drill(given(0.25_in), drill_series::fractional))->tolerance() == 0.0007_in);
+    FITWRIGHT_CHECK_BOTH(drill_limits(*nearest_drill(given(6.8_mm), drill_series::metric))->tolerance() ==
+                         22_um);
     FITWRIGHT_CHECK_BOTH(drill_limits(given(0.0135_in), drill_tolerance::inch_drills).has_value());
     FITWRIGHT_CHECK_BOTH(!drill_limits(given(0.0135_in) - 1_nm, drill_tolerance::inch_drills));
     FITWRIGHT_CHECK_BOTH(!drill_limits(given(3.5_in) + 1_nm, drill_tolerance::inch_drills));
     FITWRIGHT_CHECK_BOTH(!drill_limits(given(100.000001_mm), drill_tolerance::metric_h8));
-    FITWRIGHT_CHECK_BOTH(drill_limits(given(0_mm), drill_tolerance::metric_h8).error().code() == error_code::size_out_of_range);
-    FITWRIGHT_CHECK_BOTH(says(drill_limits(given(0_mm), drill_tolerance::metric_h8).error(), "up to 100 mm for h8"));
+    FITWRIGHT_CHECK_BOTH(drill_limits(given(0_mm), drill_tolerance::metric_h8).error().code() ==
+                         error_code::size_out_of_range);
+    FITWRIGHT_CHECK_BOTH(
+        says(drill_limits(given(0_mm), drill_tolerance::metric_h8).error(), "up to 100 mm for h8"));
     CHECK(drill_limits(10_mm, drill_tolerance::metric_h8)->lower_limit<millimetre>().value() == 9.978);
 }
 
@@ -270,7 +275,8 @@ TEST_CASE("between the rows the hole is interpolated, and says so") {
     expected_hole before = *drilled_hole(0.0625_in);
     for (length drill = 1.588_mm; drill <= 25.4_mm; drill += 1_um) {
         const expected_hole hole = *drilled_hole(drill);
-        if (!(drill < hole.least() && hole.least() < hole.mean() && hole.mean() < hole.most())) FAIL_CHECK(drill.nanometres());
+        if (!(drill < hole.least() && hole.least() < hole.mean() && hole.mean() < hole.most()))
+            FAIL_CHECK(drill.nanometres());
         if (hole.least() <= before.least() || hole.most() <= before.most()) FAIL_CHECK(drill.nanometres());
         before = hole;
     }
@@ -286,12 +292,16 @@ TEST_CASE("the hole a drill leaves stays near the lines of the same tests") {
         const std::string& quantity = table.cell(i, "quantity");
         const double constant = std::stod(table.cell(i, "constant_in"));
         const double per_inch = std::stod(table.cell(i, "per_inch_of_diameter"));
-        for (length drill = inches(table.cell(i, "valid_from_in")); drill <= inches(table.cell(i, "valid_to_in")); drill += 10_um) {
+        for (length drill = inches(table.cell(i, "valid_from_in"));
+             drill <= inches(table.cell(i, "valid_to_in")); drill += 10_um) {
             const expected_hole hole = *drilled_hole(drill);
-            const length size = quantity == "average_max" ? hole.most() : quantity == "mean" ? hole.mean() : hole.least();
+            const length size = quantity == "average_max" ? hole.most()
+                                : quantity == "mean"      ? hole.mean()
+                                                          : hole.least();
             const double over = static_cast<double>((size - drill).nanometres()) / 25.4e6;
             const double line = constant + per_inch * static_cast<double>(drill.nanometres()) / 25.4e6;
-            if (over > line + slack || over < line - slack) FAIL_CHECK(quantity << " at " << drill.nanometres());
+            if (over > line + slack || over < line - slack)
+                FAIL_CHECK(quantity << " at " << drill.nanometres());
         }
     }
 }
@@ -302,7 +312,8 @@ TEST_CASE("outside the tests no hole is told") {
     FITWRIGHT_CHECK_BOTH(!drilled_hole(given(1.587499_mm)));
     FITWRIGHT_CHECK_BOTH(!drilled_hole(given(25.400001_mm)));
     FITWRIGHT_CHECK_BOTH(drilled_hole(given(1_mm)).error().code() == error_code::size_out_of_range);
-    FITWRIGHT_CHECK_BOTH(says(drilled_hole(given(1_mm)).error(), "allowed are drills from 1.5875 to 25.4 mm (1/16 to 1 in)"));
+    FITWRIGHT_CHECK_BOTH(
+        says(drilled_hole(given(1_mm)).error(), "allowed are drills from 1.5875 to 25.4 mm (1/16 to 1 in)"));
     FITWRIGHT_CHECK_BOTH(!drilled_hole(given(-1_mm)));
 }
 
@@ -311,7 +322,8 @@ TEST_CASE("the tolerance with jigs, every range") {
     csv_table table = data("drills_jig_tolerance.csv");
     REQUIRE(table.rows.size() == 6);
     for (std::size_t i = 0; i < 6; ++i)
-        for (const length drill : {inches(table.cell(i, "over_in")) + 1_nm, inches(table.cell(i, "upto_in"))}) {
+        for (const length drill :
+             {inches(table.cell(i, "over_in")) + 1_nm, inches(table.cell(i, "upto_in"))}) {
             const auto hole = jig_drilled_hole(drill);
             REQUIRE(hole);
             CHECK(hole->most() == drill + inches(table.cell(i, "plus_in")));

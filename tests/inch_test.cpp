@@ -317,10 +317,10 @@ TEST_CASE("the sizes of a fit are those it has rows for") {
             last = &row;
         }
         REQUIRE(first != nullptr);
-        CHECK(sizes(c).over.nanometres() == first->step.over);
-        CHECK(sizes(c).upto.nanometres() == last->step.upto);
+        CHECK(sizes_of(c).over.nanometres() == first->step.over);
+        CHECK(sizes_of(c).upto.nanometres() == last->step.upto);
     }
-    FITWRIGHT_CHECK_BOTH(sizes(given(fn3)) == inch_sizes{0.95_in, 19.69_in});
+    FITWRIGHT_CHECK_BOTH(sizes_of(given(fn3)) == inch_sizes{0.95_in, 19.69_in});
 }
 
 TEST_CASE("reading a name: strict, with an offer where the meaning is plain") {
@@ -432,7 +432,7 @@ TEST_CASE("what is no fit and no grade") {
     CHECK(name(no_fit) == "?");
     CHECK(symbols(no_fit) == inch_symbols{"", ""});
     CHECK(purpose(no_fit).empty());
-    CHECK(sizes(no_fit) == inch_sizes{});
+    CHECK(sizes_of(no_fit) == inch_sizes{});
     for (const int number : {0, 3, 14, 255}) {
         const auto got = inch_tolerance(1_in, inch_grade{static_cast<std::uint8_t>(number)});
         REQUIRE(!got);

@@ -47,8 +47,6 @@ std::string aim_in_words(const size_answer& s) {
     return on_a_limit ? aim + ": a limit itself, the steps are coarse for this" : aim;
 }
 
-std::string in_words(const inch_fit& f) { return f.fit_class + " of ANSI B4.1 at " + mm(f.nominal) + " mm"; }
-
 std::string_view kind_in_words(fitwright::fit_kind kind) {
     switch (kind) {
     case fitwright::fit_kind::clearance: return "clearance fit: the hole is never smaller than the shaft";

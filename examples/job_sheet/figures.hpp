@@ -35,8 +35,6 @@ struct tenths {
 
 /// "aim at 14.01 mm", and a word where that is one of the limits. The size has a target.
 [[nodiscard]] std::string aim_in_words(const size_answer& s);
-/// "RC4 of ANSI B4.1 at 6.350 mm"
-[[nodiscard]] std::string in_words(const inch_fit& f);
 /// "transition fit: comes out loose or tight"
 [[nodiscard]] std::string_view kind_in_words(fitwright::fit_kind kind);
 /// "line 12, column 4: ..."

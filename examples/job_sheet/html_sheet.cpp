@@ -127,7 +127,7 @@ std::string card(const pair_answer& a, std::size_t number) {
                                    number, escaped(p.id), escaped(p.name), status_class, in_words(a.status));
     html += titled_list("Refused", in_words(p.faults));
     html += paragraph("must", p.behaviour);
-    html += paragraph("callout", p.callout + (p.inch_fit ? ", " + in_words(*p.inch_fit) : ""));
+    html += paragraph("callout", p.callout);
     html += paragraph("note", given(p));
     const std::string drawn = picture(a);
     html += "<div class=\"sides\"><div>\n" + parts_table(a);

@@ -39,12 +39,6 @@ enum class want {
     centred, comes_off, no_creep, passes_heat, never_rubs, end_float,
 };
 
-/// A fit of ANSI B4.1, which the call-out reader does not know.
-struct inch_fit {
-    std::string fit_class;
-    fitwright::length nominal;
-};
-
 /// One part's place in a pair.
 template <fitwright::side Side> struct role {
     job_sheet::part part;
@@ -84,7 +78,6 @@ struct pair {
     std::string callout; ///< as written; empty if each part has its own
     std::optional<role<fitwright::side::hole>> hole;
     std::optional<role<fitwright::side::shaft>> shaft;
-    std::optional<job_sheet::inch_fit> inch_fit;
     bool shaft_leads = false;
     std::vector<want> wants;
     std::vector<std::string> states; ///< the states it must hold in; empty: all

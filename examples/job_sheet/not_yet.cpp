@@ -23,7 +23,6 @@ struct capability {
 };
 
 constexpr capability missing[] = {
-    {"inch fits", [](const pair_answer& a, const job&) { return a.asked.inch_fit.has_value(); }},
     {"found shaft leading", [](const pair_answer& a, const job&) { return a.asked.shaft_leads; }},
     {"stack", [](const pair_answer& a, const job&) { return a.asked.stack.has_value(); }},
     {"temperature states", [](const pair_answer& a, const job& j) { return !j.states.empty() && a.asked.hole && a.asked.shaft; }},

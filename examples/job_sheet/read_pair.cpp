@@ -1,6 +1,5 @@
 #include "read_pair.hpp"
 
-#include "inch_callout.hpp"
 #include "measures.hpp"
 #include "nearest.hpp"
 #include "table_reader.hpp"
@@ -60,7 +59,8 @@ template <side Side> auto read_limits(std::string_view callout) {
     else return fitwright::read_shaft(callout);
 }
 
-/// The hole's or the shaft's half of a call-out, as the library writes it: "14 H7", "8 0/-0.008".
+/// The hole's or the shaft's half of a call-out, as the library writes it: "14 H7", "8 0/-0.008"; of an
+/// inch fit, which has no halves, the whole.
 template <side Side> std::string half_as_read(std::string_view callout) {
     const auto read = fitwright::read_callout(callout);
     if (!read) return {};
@@ -112,8 +112,6 @@ void read_common_callout(table_reader& r, pair& p) {
     p.callout = callout->text;
     if ((p.hole && p.hole->has_own_size) || (p.shaft && p.shaft->has_own_size))
         return r.report(callout->where, "a part of this pair has a size of its own already: give one or the other");
-    p.inch_fit = read_inch_fit(callout->text);
-    if (p.inch_fit) return;
     const auto fit = fitwright::read_fit(callout->text);
     if (!fit) return r.report(*callout, fit.error());
     if (p.hole) {

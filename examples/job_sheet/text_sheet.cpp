@@ -138,7 +138,7 @@ std::string pair_lines(const pair_answer& a) {
     std::string lines = thick_line + wrapped(p.id + "  ", fmt::format("{}  [{}]", p.name, in_words(a.status))) + thick_line;
     for (const fault& f : p.faults) lines += wrapped("REFUSED:   ", in_words(f));
     if (!p.behaviour.empty()) lines += wrapped("Must:      ", p.behaviour);
-    if (!p.callout.empty()) lines += wrapped("Drawing:   ", p.callout + (p.inch_fit ? ", " + in_words(*p.inch_fit) : ""));
+    if (!p.callout.empty()) lines += wrapped("Drawing:   ", p.callout);
     if (!given(p).empty()) lines += wrapped("Given:     ", given(p));
     for (const part_answer& part : a.parts) lines += part_lines(part);
     if (p.stack)

@@ -4,9 +4,13 @@
 // Everything but io.hpp, which brings in the streams.
 
 #include <fitwright/callout.hpp>
+#include <fitwright/choose.hpp>
 #include <fitwright/error.hpp>
 #include <fitwright/fit.hpp>
+#include <fitwright/gauge.hpp>
+#include <fitwright/general.hpp>
 #include <fitwright/grid.hpp>
+#include <fitwright/inch.hpp>
 #include <fitwright/iso286.hpp>
 #include <fitwright/length.hpp>
 #include <fitwright/limits.hpp>

@@ -15,17 +15,22 @@ namespace detail {
 
 constexpr length multiple_at_or_below(length size, length step) noexcept {
     const std::int64_t s = step.nanometres();
-    const std::int64_t rest = ((size.nanometres() % s) + s) % s;
-    return size - length::from_nanometres(rest);
+    const std::int64_t rest = size.nanometres() % s;
+    return length::from_nanometres(size.nanometres() - rest - (rest < 0 ? s : 0));
 }
 
 constexpr length multiple_at_or_above(length size, length step) noexcept {
     return -multiple_at_or_below(-size, step);
 }
 
+/// Above zero, and no longer than anything that is made.
+[[nodiscard]] constexpr bool is_step(length step) noexcept {
+    return step > length() && step <= length::from_nanometres(10'000'000'000);
+}
+
 [[nodiscard]] constexpr error no_step(length step) noexcept {
     return error::composer(error_code::step_not_above_zero)
-           << "a step of " << written(step).view() << " mm: allowed are steps above zero";
+           << "a step of " << written(step).view() << " mm; allowed: steps above 0, up to 10 m";
 }
 
 template <side Side>
@@ -44,7 +49,7 @@ template <side Side>
 template <side Side>
 [[nodiscard]] constexpr result<size_limits<Side>> rounded_inwards(const size_limits<Side>& limits,
                                                                   length step) noexcept {
-    if (step <= length()) return detail::no_step(step);
+    if (!detail::is_step(step)) return detail::no_step(step);
     const length lower = detail::multiple_at_or_above(limits.lower_limit(), step);
     const length upper = detail::multiple_at_or_below(limits.upper_limit(), step);
     if (lower > upper) return detail::nothing_on_the_grid(limits, step);

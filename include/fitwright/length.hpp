@@ -16,6 +16,10 @@ namespace detail {
 /// True for the units of length of Boost.Units; `units.hpp` tells which those are.
 template <class Unit> inline constexpr bool is_length_unit = false;
 
+/// A factor that needs no rounding.
+template <class Number>
+inline constexpr bool is_whole_number = std::is_integral_v<Number> && !std::is_same_v<Number, bool>;
+
 /// How many nanometres one `Unit` holds, exactly where that is a whole number; see `units.hpp`.
 template <class Unit> struct nanometres_in;
 
@@ -74,22 +78,22 @@ public:
 
     /// By whole numbers only: a factor such as 0.5 would have to round without saying so.
     template <class Integer>
-        requires std::is_integral_v<Integer>
+        requires detail::is_whole_number<Integer>
     friend constexpr length operator*(length a, Integer n) noexcept {
         return from_nanometres(a.nanometres_ * static_cast<std::int64_t>(n));
     }
     template <class Integer>
-        requires std::is_integral_v<Integer>
+        requires detail::is_whole_number<Integer>
     friend constexpr length operator*(Integer n, length a) noexcept { return a * n; }
     /// To the nearest nanometre, ties away from zero. The divisor is not 0.
     template <class Integer>
-        requires std::is_integral_v<Integer>
+        requires detail::is_whole_number<Integer>
     friend constexpr length operator/(length a, Integer n) noexcept {
         const auto divisor = static_cast<std::int64_t>(n);
         const std::int64_t quotient = a.nanometres_ / divisor;
         const std::int64_t rest = a.nanometres_ % divisor;
-        const std::int64_t twice = 2 * (rest < 0 ? -rest : rest);
-        const bool away = twice >= (divisor < 0 ? -divisor : divisor);
+        const std::int64_t rest_size = rest < 0 ? -rest : rest;
+        const bool away = rest_size >= (divisor < 0 ? -divisor : divisor) - rest_size;
         const bool below_zero = (a.nanometres_ < 0) != (divisor < 0);
         return from_nanometres(quotient + (!away ? 0 : below_zero ? -1 : 1));
     }
@@ -103,9 +107,11 @@ public:
 namespace detail {
 
 template <class Number> constexpr std::int64_t nanometres_from(Number value, double per_unit) noexcept {
-    const double nanometres = static_cast<double>(value) * per_unit;
-    if (!(nanometres > -9.2e18)) return -INT64_MAX; // and what is not a number
-    if (nanometres > 9.2e18) return INT64_MAX;
+    const double number = static_cast<double>(value);
+    const double most = 9.2e18 / per_unit;    // looked at before the product, which might overflow
+    if (!(number > -most)) return -INT64_MAX; // and what is not a number
+    if (number > most) return INT64_MAX;
+    const double nanometres = number * per_unit;
     const auto whole = static_cast<std::int64_t>(nanometres);
     const double rest = nanometres - static_cast<double>(whole);
     return whole + (rest >= 0.5 ? 1 : rest <= -0.5 ? -1 : 0);
@@ -118,7 +124,7 @@ void a_length_literal_has_no_fraction_of_a_nanometre();
 void a_length_literal_is_too_long();
 
 /// The characters of a literal as C++ hands them over: `12`, `7.968`, `1'000`.
-consteval length length_literal(const char* written, std::int64_t nanometres_per_unit, bool to_nearest) {
+constexpr length length_literal(const char* written, std::int64_t nanometres_per_unit, bool to_nearest) {
     std::int64_t digits = 0;
     std::int64_t scale = 1;
     bool behind_point = false;
@@ -141,26 +147,39 @@ consteval length length_literal(const char* written, std::int64_t nanometres_per
     return length::from_nanometres(scaled) / scale;
 }
 
+/// The literal as a constant: what is wrong with it does not compile. (A consteval operator would do
+/// the same, but clang 14 does not link one that is used in a template.)
+template <std::int64_t NanometresPerUnit, bool ToNearest, char... Written>
+[[nodiscard]] constexpr length constant_length() noexcept {
+    constexpr char written[] = {Written..., '\0'};
+    constexpr length made = length_literal(written, NanometresPerUnit, ToNearest);
+    return made;
+}
+
 } // namespace detail
 
 /// `12_mm`, `7.968_mm`, `18_um`, `2540_nm`, `0.25_in`, `1.5_thou`: written out, checked while compiling.
 namespace literals {
 
 /// A fraction of a nanometre is refused.
-consteval length operator""_mm(const char* written) {
-    return detail::length_literal(written, 1'000'000, false);
+template <char... Written> [[nodiscard]] constexpr length operator""_mm() noexcept {
+    return detail::constant_length<1'000'000, false, Written...>();
 }
 /// A fraction of a nanometre is refused.
-consteval length operator""_um(const char* written) { return detail::length_literal(written, 1'000, false); }
+template <char... Written> [[nodiscard]] constexpr length operator""_um() noexcept {
+    return detail::constant_length<1'000, false, Written...>();
+}
 /// A fraction of a nanometre is refused.
-consteval length operator""_nm(const char* written) { return detail::length_literal(written, 1, false); }
+template <char... Written> [[nodiscard]] constexpr length operator""_nm() noexcept {
+    return detail::constant_length<1, false, Written...>();
+}
 /// To the nearest nanometre.
-consteval length operator""_in(const char* written) {
-    return detail::length_literal(written, 25'400'000, true);
+template <char... Written> [[nodiscard]] constexpr length operator""_in() noexcept {
+    return detail::constant_length<25'400'000, true, Written...>();
 }
 /// A thousandth of an inch; to the nearest nanometre.
-consteval length operator""_thou(const char* written) {
-    return detail::length_literal(written, 25'400, true);
+template <char... Written> [[nodiscard]] constexpr length operator""_thou() noexcept {
+    return detail::constant_length<25'400, true, Written...>();
 }
 
 } // namespace literals

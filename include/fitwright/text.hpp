@@ -103,6 +103,7 @@ public:
     constexpr fixed_text() noexcept = default;
 
     constexpr fixed_text& operator<<(text more) noexcept {
+        if (is_cut_) return *this; // no hole in the middle
         std::size_t n = Capacity - size_;
         if (more.size() <= n) n = more.size();
         else is_cut_ = true;
@@ -113,13 +114,17 @@ public:
     }
 
     constexpr fixed_text& operator<<(std::int64_t number) noexcept {
+        const auto rest = static_cast<std::uint64_t>(number);
+        if (number < 0) *this << text("-");
+        return put_digits(number < 0 ? 0 - rest : rest);
+    }
+
+    /// The digits of a whole number without sign.
+    constexpr fixed_text& put_digits(std::uint64_t number) noexcept {
         char digits[20] = {};
         std::size_t first = sizeof digits;
-        auto rest = static_cast<std::uint64_t>(number);
-        if (number < 0) rest = 0 - rest;
-        do digits[--first] = static_cast<char>('0' + rest % 10);
-        while ((rest /= 10) != 0);
-        if (number < 0) *this << text("-");
+        do digits[--first] = static_cast<char>('0' + number % 10);
+        while ((number /= 10) != 0);
         return *this << text(digits + first, sizeof digits - first);
     }
 

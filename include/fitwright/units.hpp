@@ -91,8 +91,9 @@ template <> struct nanometres_in<thou> { static constexpr double value = 25'400;
 template <class Unit, class Number>
     requires detail::is_length_unit<Unit>
 [[nodiscard]] constexpr result<length> to_length(const quantity<Unit, Number>& q) noexcept {
-    const double nanometres = static_cast<double>(q.value()) * detail::nanometres_in<Unit>::value;
-    if (nanometres > -9.2e18 && nanometres < 9.2e18) return length(q);
+    const auto number = static_cast<double>(q.value());
+    constexpr double most = 9.2e18 / detail::nanometres_in<Unit>::value;
+    if (number > -most && number < most) return length(q);
     return error::composer(error_code::not_a_length)
            << "this quantity is not a number or too long: allowed are lengths within 9.2 million km";
 }
@@ -103,6 +104,11 @@ template <class Unit, class Number>
 /// A reading in degrees Fahrenheit, kept in degrees Celsius.
 [[nodiscard]] constexpr temperature fahrenheit(double reading) {
     return temperature::from_value((reading - 32) / 1.8);
+}
+
+/// How much hotter one reading is than another.
+[[nodiscard]] constexpr temperature_difference difference(temperature hot, temperature cold) {
+    return temperature_difference::from_value(hot.value() - cold.value());
 }
 
 /// `95_degC`, `203_degF` (readings of a thermometer) and `40_K` (a difference).

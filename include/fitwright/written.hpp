@@ -87,7 +87,7 @@ struct number_format {
     const bool is_zero = whole == 0 && fraction == 0;
     if (!is_zero && below_zero) digits << text("-");
     if (!is_zero && !below_zero && f.with_plus) digits << text("+");
-    digits << static_cast<std::int64_t>(whole);
+    digits.put_digits(whole);
     if (decimals > 0) {
         digits << text(".");
         while (one_whole > 1) {
@@ -115,7 +115,8 @@ template <side Side>
                                                           written_unit u) noexcept {
     const length upper = l.upper_deviation();
     const length lower = l.lower_deviation();
-    if (upper == -lower) return written_limits() << text(" +/-") << written(upper, {.unit = u}).view();
+    if (upper == -lower && upper >= length())
+        return written_limits() << text(" +/-") << written(upper, {.unit = u}).view();
 
     const int of_upper = decimals_needed(upper, u);
     const int of_lower = decimals_needed(lower, u);

@@ -30,7 +30,7 @@ void iso_286_has_no_value_for_this_class_at_this_size();
 
 namespace detail {
 
-consteval void refuse_literal(error_code code) {
+constexpr void refuse_literal(error_code code) {
     using enum error_code;
     using namespace callout_rule;
     switch (code) {
@@ -69,10 +69,20 @@ consteval void refuse_literal(error_code code) {
     }
 }
 
-template <class Value> consteval Value literal_value(const result<Value>& read) {
+template <class Value> constexpr Value literal_value(const result<Value>& read) {
     if (!read) refuse_literal(read.error().code());
     return *read;
 }
+
+/// The characters of a literal as a template argument.
+template <std::size_t Size> struct literal_text {
+    constexpr literal_text(const char (&written)[Size]) noexcept {
+        for (std::size_t i = 0; i < Size; ++i) characters[i] = written[i];
+    }
+    [[nodiscard]] constexpr text view() const noexcept { return {characters, Size - 1}; }
+
+    char characters[Size] = {};
+};
 
 } // namespace detail
 
@@ -80,24 +90,30 @@ template <class Value> consteval Value literal_value(const result<Value>& read) 
 namespace literals {
 
 /// `"25 H7"_hole`: its limits.
-consteval hole_limits operator""_hole(const char* written, std::size_t size) {
-    return detail::literal_value(read_hole({written, size}));
+template <detail::literal_text Written> [[nodiscard]] constexpr hole_limits operator""_hole() noexcept {
+    constexpr hole_limits made = detail::literal_value(read_hole(Written.view()));
+    return made;
 }
 /// `"25 g6"_shaft`: its limits.
-consteval shaft_limits operator""_shaft(const char* written, std::size_t size) {
-    return detail::literal_value(read_shaft({written, size}));
+template <detail::literal_text Written> [[nodiscard]] constexpr shaft_limits operator""_shaft() noexcept {
+    constexpr shaft_limits made = detail::literal_value(read_shaft(Written.view()));
+    return made;
 }
 /// `"25 H7/g6"_fit`: both parts' limits.
-consteval fit operator""_fit(const char* written, std::size_t size) {
-    return detail::literal_value(read_fit({written, size}));
+template <detail::literal_text Written> [[nodiscard]] constexpr fit operator""_fit() noexcept {
+    constexpr fit made = detail::literal_value(read_fit(Written.view()));
+    return made;
 }
 /// `"H7"_hole_class`: the class without a size.
-consteval hole_class operator""_hole_class(const char* written, std::size_t size) {
-    return detail::literal_value(read_hole_class({written, size}));
+template <detail::literal_text Written> [[nodiscard]] constexpr hole_class operator""_hole_class() noexcept {
+    constexpr hole_class made = detail::literal_value(read_hole_class(Written.view()));
+    return made;
 }
 /// `"g6"_shaft_class`: the class without a size.
-consteval shaft_class operator""_shaft_class(const char* written, std::size_t size) {
-    return detail::literal_value(read_shaft_class({written, size}));
+template <detail::literal_text Written>
+[[nodiscard]] constexpr shaft_class operator""_shaft_class() noexcept {
+    constexpr shaft_class made = detail::literal_value(read_shaft_class(Written.view()));
+    return made;
 }
 
 } // namespace literals

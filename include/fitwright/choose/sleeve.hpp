@@ -36,7 +36,7 @@ inline constexpr source sleeve_practice{"sleeve in a bore that is too large", ""
 /// Error: a wall or step not above 0; a seat outside ISO 286, or without value there.
 [[nodiscard]] constexpr result<sleeve> sleeve_for(measured_hole too_large, const hole_limits& wanted,
                                                   const sleeve_wishes& wishes) noexcept {
-    if (wishes.step <= length()) return detail::no_step(wishes.step);
+    if (!detail::is_step(wishes.step)) return detail::no_step(wishes.step);
     if (wishes.wall <= length())
         return error::composer(error_code::wall_too_thin)
                << "a wall of " << written(wishes.wall).view() << " mm; allowed: a wall above 0";

@@ -98,7 +98,7 @@ struct inch_sizes {
 };
 
 /// The sizes of a fit: up to 19.69 in, LT3 and LT4 above 0.24 in, FN3 above 0.95 in.
-[[nodiscard]] constexpr inch_sizes sizes(inch_fit_class c) noexcept {
+[[nodiscard]] constexpr inch_sizes sizes_of(inch_fit_class c) noexcept {
     if (!detail::exists(c)) return {};
     const rows<std::int16_t> upto = detail::inch_ranges(c);
     std::size_t first = 0;
@@ -115,7 +115,7 @@ namespace detail {
     if (!exists(c))
         return error::composer(error_code::inch_fit_not_known)
                << "there is no such fit in ANSI B4.1; allowed: RC1 to RC9, LC1 to LC11, LT1 to LT6, LN1 to LN3, FN1 to FN5";
-    const bool in_range = nominal > length() && nominal <= sizes(c).upto;
+    const bool in_range = nominal > length() && nominal <= sizes_of(c).upto;
     error::composer say(in_range ? error_code::no_value_in_standard : error_code::size_out_of_range);
     if (in_range) say << "ANSI B4.1 has no " << name(c) << " at ";
     else say << "a nominal size of ";
@@ -123,8 +123,8 @@ namespace detail {
         << " in (" << written(nominal).view() << " mm)";
     if (!in_range) say << " is outside the tables of ANSI B4.1";
     return say << "; allowed: " << name(c) << " above "
-               << written(sizes(c).over, {.unit = written_unit::in}).view() << " in up to and including "
-               << written(sizes(c).upto, {.unit = written_unit::in}).view() << " in";
+               << written(sizes_of(c).over, {.unit = written_unit::in}).view() << " in up to and including "
+               << written(sizes_of(c).upto, {.unit = written_unit::in}).view() << " in";
 }
 
 } // namespace detail

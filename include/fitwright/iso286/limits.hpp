@@ -20,12 +20,12 @@ namespace detail {
 
 /// Which of the sources a class rests on; see the notes at the top of the tables.
 [[nodiscard]] constexpr const source& source_of(size_range r, position p, grade g) noexcept {
-    constexpr auto bit = [](position letter) { return 1u << static_cast<unsigned>(letter); };
-    constexpr unsigned new_letters = bit(position::cd) | bit(position::ef) | bit(position::fg);
-    constexpr unsigned to_look_at = new_letters | bit(position::x);
-    if ((bit(p) & to_look_at) == 0 && r.main_row <= 15) [[likely]]
+    constexpr auto mask_of = [](position letter) { return 1u << static_cast<unsigned>(letter); };
+    constexpr unsigned new_letters = mask_of(position::cd) | mask_of(position::ef) | mask_of(position::fg);
+    constexpr unsigned to_look_at = new_letters | mask_of(position::x);
+    if ((mask_of(p) & to_look_at) == 0 && r.main_row <= 15) [[likely]]
         return sources::iso_286_1;
-    if ((bit(p) & new_letters) != 0 && r.row > 2) return sources::iso_286_1_uncertain;
+    if ((mask_of(p) & new_letters) != 0 && r.row > 2) return sources::iso_286_1_uncertain;
     if ((g == grade::it4 && r.main_row > 15) || (p == position::x && r.row == 22))
         return sources::iso_286_1_memory;
     return sources::iso_286_1;

@@ -10,17 +10,17 @@
 namespace fitwright {
 
 /// How a value came out of a table.
-enum class reading : std::uint8_t {
+enum class table_reading : std::uint8_t {
     tabulated,    ///< printed for this temperature, or for a range that holds it
     interpolated, ///< on the straight line between two printed values
     extrapolated, ///< beyond the last printed value, which is used as it is
 };
 
-[[nodiscard]] constexpr text in_words(reading r) noexcept {
+[[nodiscard]] constexpr text in_words(table_reading r) noexcept {
     switch (r) {
-    case reading::tabulated: return "tabulated";
-    case reading::interpolated: return "interpolated";
-    case reading::extrapolated: return "beyond the table";
+    case table_reading::tabulated: return "tabulated";
+    case table_reading::interpolated: return "interpolated";
+    case table_reading::extrapolated: return "beyond the table";
     }
     return "";
 }
@@ -28,7 +28,7 @@ enum class reading : std::uint8_t {
 /// A mean coefficient of expansion between 20 °C and some temperature, with its spread.
 class mean_coefficient {
 public:
-    constexpr mean_coefficient(double value, double lowest, double highest, reading how,
+    constexpr mean_coefficient(double value, double lowest, double highest, table_reading how,
                                const source& from) noexcept
         : from_(from), value_(value), lowest_(lowest), highest_(highest), how_(how) {}
 
@@ -41,7 +41,7 @@ public:
     [[nodiscard]] constexpr expansion_coefficient highest() const noexcept {
         return expansion_coefficient::from_value(highest_);
     }
-    [[nodiscard]] constexpr reading how() const noexcept { return how_; }
+    [[nodiscard]] constexpr table_reading how() const noexcept { return how_; }
     [[nodiscard]] constexpr const source& from() const noexcept { return from_; }
 
 private:
@@ -49,7 +49,7 @@ private:
     double value_;
     double lowest_;
     double highest_;
-    reading how_;
+    table_reading how_;
 };
 
 namespace detail {
@@ -91,7 +91,7 @@ struct hot_means {
     }
 }
 
-[[nodiscard]] constexpr mean_coefficient with_spread(const material& m, double mean, reading how,
+[[nodiscard]] constexpr mean_coefficient with_spread(const material& m, double mean, table_reading how,
                                                      confidence how_sure) noexcept {
     const double usual = usual_spread(m.family);
     double below = usual; // how far the lowest is below the value, as a part of it
@@ -99,7 +99,7 @@ struct hot_means {
     const expansion_means& e = m.expansion;
     if (e.to_100_degC && e.lowest) below = 1 - (*e.lowest).value() / (*e.to_100_degC).value();
     if (e.to_100_degC && e.highest) above = (*e.highest).value() / (*e.to_100_degC).value() - 1;
-    const double least = how == reading::extrapolated ? usual : 0;
+    const double least = how == table_reading::extrapolated ? usual : 0;
     if (below < least) below = least;
     if (above < least) above = least;
     return {mean, mean * (1 - below), mean * (1 + above), how, {m.documents, m.name, how_sure}};
@@ -107,10 +107,10 @@ struct hot_means {
 
 [[nodiscard]] constexpr mean_coefficient between(const material& m, const mean_to& a, const mean_to& b,
                                                  double celsius) noexcept {
-    if (celsius == a.celsius) return with_spread(m, a.mean, reading::tabulated, a.how_sure);
-    if (celsius == b.celsius) return with_spread(m, b.mean, reading::tabulated, b.how_sure);
+    if (celsius == a.celsius) return with_spread(m, a.mean, table_reading::tabulated, a.how_sure);
+    if (celsius == b.celsius) return with_spread(m, b.mean, table_reading::tabulated, b.how_sure);
     const double mean = a.mean + (b.mean - a.mean) * ((celsius - a.celsius) / (b.celsius - a.celsius));
-    return with_spread(m, mean, reading::interpolated, less_sure(a.how_sure, b.how_sure));
+    return with_spread(m, mean, table_reading::interpolated, less_sure(a.how_sure, b.how_sure));
 }
 
 inline constexpr double absolute_zero_celsius = -273.15;
@@ -157,15 +157,17 @@ inline constexpr double coldest_without_cold_mean = -40;
     if (!(t >= coldest && t <= last.celsius)) return no_mean_at(m, t, coldest, last.celsius);
 
     const mean_to& first = hot.row[0];
-    if (t >= 20 && t <= first.celsius) return with_spread(m, first.mean, reading::tabulated, first.how_sure);
+    if (t >= 20 && t <= first.celsius)
+        return with_spread(m, first.mean, table_reading::tabulated, first.how_sure);
     if (t >= 20) {
         std::size_t i = 1;
         while (hot.row[i].celsius < t) ++i;
         return between(m, hot.row[i - 1], hot.row[i], t);
     }
-    if (!cold) return with_spread(m, first.mean, reading::extrapolated, first.how_sure);
+    if (!cold) return with_spread(m, first.mean, table_reading::extrapolated, first.how_sure);
     const mean_to coolest{-190, (*cold).value(), cold.how_sure()};
-    if (t < coolest.celsius) return with_spread(m, coolest.mean, reading::extrapolated, coolest.how_sure);
+    if (t < coolest.celsius)
+        return with_spread(m, coolest.mean, table_reading::extrapolated, coolest.how_sure);
     return between(m, coolest, {20, first.mean, first.how_sure}, t);
 }
 

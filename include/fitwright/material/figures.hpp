@@ -28,8 +28,8 @@ struct material_figures {
 namespace fitwright::detail::figures {
 
 // clang-format off
-//                                                          mean coefficient of expansion, 1e-8/K                E      nu  density  yield least heat   how sure
-//                                                        20-100   low   high  -200  -300  -500  cold   10 MPa 1/1000  kg/m3   MPa   MPa     C
+//                                                        mean coefficient of expansion, 1e-8/K               E        nu density   yield least  heat  how surely
+//                                                        20-100    low  high    -200  -300  -500  cold   10 MPa 1/1000  kg/m3     MPa   MPa     C
 inline constexpr material_figures steel_1018             {  1170,  1170,  1220,  1210, 1280, 1390,  850,  20500,  290,  7870,    370,  350,  300, "ppmmmp mmm mm"};
 inline constexpr material_figures steel_c45              {  1130,  1120,  1210,  1230, 1310, 1420,  850,  20500,  290,  7850,    310,  290,  300, "ppmmmp mmp mm"};
 inline constexpr material_figures steel_11smnpb30        {  1150,  1150,  1220,  1210, 1280, 1380,  850,  20000,  290,  7870,    415,    0,  200, "mmuuup pmp mm"};

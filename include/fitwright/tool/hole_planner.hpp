@@ -69,7 +69,8 @@ private:
     }
 
     [[nodiscard]] static constexpr expected_hole set_by_dial(length target, length step) noexcept {
-        return {{.least = target - step / 2, .mean = target, .most = target + step / 2},
+        const length half = length::from_nanometres(step.nanometres() / 2); // a step of the tolerance fits
+        return {{.least = target - half, .mean = target, .most = target + half},
                 sources::set_by_dial,
                 "the uncertainty of your own reading comes on top"};
     }
@@ -209,7 +210,7 @@ private:
     // ---- the ways, from the shortest and surest on
 
     [[nodiscard]] constexpr way drilled_only(const hole_limits& h) const noexcept {
-        way best;
+        way best; // no drill leaves a hole more than 0.3 mm larger than itself
         for (const drawer_tool& t : drawer_)
             for_each_drill(t, h.lower_limit() - printed_um(300), h.upper_limit(),
                            [&](const drill_size& drill) {
@@ -412,7 +413,14 @@ constexpr error hole_planner::missing() const noexcept {
                        << " may do, but its overcut is uncertain: cut trial holes and give the drawer what "
                           "overcut_from_trials finds";
     }
-    say << "nothing in the drawer holds " << written(wanted_).view() << " mm. Wanted is ";
+    if (const drawer_tool* lap = best_lap()) {
+        const expected_hole e = made_by(*lap, wanted_);
+        if (const auto rule = stock_before(*lap, e.mean()))
+            return say << lap->name().view() << " would do, but nothing in the drawer makes a hole of "
+                       << written(e.most() - rule->most).view() << " to "
+                       << written(e.least() - rule->least).view() << " mm for it";
+    }
+    say << "nothing in the drawer holds " << written(wanted_).view() << " mm: wanted is ";
     const bool is_plastic = material_.family() == material_family::plastic;
     const tool_limits reamer = reamer_for(wanted_);
     const auto bore_rule = stock_to_leave(finishing::boring, wanted_.middle(), material_);
@@ -421,13 +429,13 @@ constexpr error hole_planner::missing() const noexcept {
     if (can_be_reamed)
         say << "a reamer of " << written(reamer.lower_limit()).view() << " to "
             << written(reamer.upper_limit()).view() << " mm";
-    if (can_be_reamed && can_be_bored) say << ", or ";
+    if (can_be_reamed && can_be_bored) say << " or ";
     if (can_be_bored) {
         constexpr std::int64_t tenth_mm = 100'000;
         const length room = wanted_.middle() - bore_rule->least;
         say << "a boring head from "
             << written(length::from_nanometres(room.nanometres() / tenth_mm * tenth_mm)).view()
-            << " mm on with steps of " << written(wanted_.tolerance()).view() << " mm or less";
+            << " mm on by " << written(wanted_.tolerance()).view() << " mm or finer";
     }
     if (can_be_reamed || can_be_bored) say << ", and a drill under it";
     else say << "a half-round bit with its overcut from trials, and a drill under it";
@@ -437,8 +445,8 @@ constexpr error hole_planner::missing() const noexcept {
     const length above = e.most() - wanted_.upper_limit();
     const length below = wanted_.lower_limit() - e.least();
     const length worse = above >= below ? above : below;
-    if (worse > printed_um(100)) return say;
-    return say << ". Nearest: " << nearest->name().view() << ", up to " << written(worse).view()
+    if (worse <= length() || worse > printed_um(100)) return say; // it holds, but uncertainly; no help
+    return say << ". Nearest: " << nearest->name().view() << ", " << written(worse).view()
                << (above >= below ? " mm too large" : " mm too small");
 }
 

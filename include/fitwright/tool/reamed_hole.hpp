@@ -63,8 +63,8 @@ struct reamer_match {
 
 /// Whether a reamer suits a hole: whether all it is expected to cut lies within the hole's limits. In
 /// metal a new reamer within `reamer_for(hole)` does, and a worn one down to the hole's lower limit.
-[[nodiscard]] constexpr reamer_match match(const reamer_size& reamer, const hole_limits& hole,
-                                           work_material material) noexcept {
+[[nodiscard]] constexpr reamer_match match_reamer(const reamer_size& reamer, const hole_limits& hole,
+                                                  work_material material) noexcept {
     const expected_hole cut = reamed_hole(reamer.used_for(hole), material);
     const auto above_zero = [](length l) { return l > length() ? l : length(); };
     return {above_zero(hole.lower_limit() - cut.least()), above_zero(cut.most() - hole.upper_limit()), cut};
