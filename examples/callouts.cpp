@@ -11,6 +11,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <charconv>
 #include <cstdint>
 #include <cstdio>
 #include <cstring>
@@ -35,7 +36,8 @@ public:
         for (;;) {
             const char* const from = buffer_.data() + searched;
             if (const void* const found = std::memchr(from, '\n', end_ - searched)) {
-                const auto size = static_cast<std::size_t>(static_cast<const char*>(found) - buffer_.data()) - begin_;
+                const auto size =
+                    static_cast<std::size_t>(static_cast<const char*>(found) - buffer_.data()) - begin_;
                 return take(size, 1);
             }
             searched = end_ - begin_; // where to go on once the rest of the line has moved to the front
@@ -123,27 +125,35 @@ public:
         put('"');
     }
 
-    /// `nanometres` / 10^`decimals`, exactly: no zeros at the end beyond `least_decimals`.
-    void put_number(std::int64_t nanometres, int decimals, int least_decimals) {
-        char digits[32];
-        char* first = digits + sizeof digits;
-        auto rest = static_cast<std::uint64_t>(nanometres);
-        if (nanometres < 0) rest = 0 - rest;
-        while (decimals > least_decimals && rest % 10 == 0) {
-            rest /= 10;
+    /// `n` / 10^`Decimals`, exactly: no zeros at the end beyond `least_decimals`.
+    template <int Decimals> void put_number(std::int64_t n, int least_decimals) {
+        constexpr std::uint64_t one = power_of_ten(Decimals);
+        char* at = room_for_a_number();
+        auto magnitude = static_cast<std::uint64_t>(n);
+        if (n < 0) {
+            magnitude = 0 - magnitude;
+            *at++ = '-';
+        }
+        at = std::to_chars(at, buffer_.data() + buffer_.size(), magnitude / one).ptr;
+        std::uint64_t fraction = magnitude % one;
+        int decimals = Decimals;
+        if (Decimals >= 3 && decimals - 3 >= least_decimals && fraction % 1000 == 0) { // as most are
+            fraction /= 1000;
+            decimals -= 3;
+        }
+        while (decimals > least_decimals && fraction % 10 == 0) {
+            fraction /= 10;
             --decimals;
         }
-        for (int i = 0; i < decimals; ++i) {
-            *--first = static_cast<char>('0' + rest % 10);
-            rest /= 10;
+        if (decimals > 0) {
+            *at = '.';
+            for (int i = decimals; i > 0; --i) {
+                at[i] = static_cast<char>('0' + fraction % 10);
+                fraction /= 10;
+            }
+            at += decimals + 1;
         }
-        if (decimals > 0) *--first = '.';
-        do {
-            *--first = static_cast<char>('0' + rest % 10);
-            rest /= 10;
-        } while (rest != 0);
-        if (nanometres < 0) *--first = '-';
-        put(std::string_view(first, static_cast<std::size_t>(digits + sizeof digits - first)));
+        used_ = static_cast<std::size_t>(at - buffer_.data());
     }
 
     void flush() {
@@ -154,6 +164,16 @@ public:
     [[nodiscard]] bool failed() const { return failed_; }
 
 private:
+    static constexpr std::uint64_t power_of_ten(int power) {
+        return power == 0 ? 1 : 10 * power_of_ten(power - 1);
+    }
+
+    char* room_for_a_number() {
+        constexpr std::size_t longest_number = 32;
+        if (buffer_.size() - used_ < longest_number) flush();
+        return buffer_.data() + used_;
+    }
+
     void write(std::string_view characters) {
         if (failed_) return;
         failed_ = std::fwrite(characters.data(), 1, characters.size(), file_) != characters.size();
@@ -169,14 +189,15 @@ constexpr std::string_view header = "callout,part,nominal_mm,lower_deviation_um,
                                     "lower_limit_mm,upper_limit_mm,error,column\n";
 
 template <fitwright::side Side>
-void put_row(csv_writer& out, std::string_view line, std::string_view part, const fitwright::size_limits<Side>& l) {
+void put_row(csv_writer& out, std::string_view line, std::string_view part,
+             const fitwright::size_limits<Side>& l) {
     const auto mm = [&](length size, int least_decimals) {
         out.put(',');
-        out.put_number(size.nanometres(), 6, least_decimals);
+        out.put_number<6>(size.nanometres(), least_decimals);
     };
     const auto um = [&](length deviation) {
         out.put(',');
-        out.put_number(deviation.nanometres(), 3, 0);
+        out.put_number<3>(deviation.nanometres(), 0);
     };
     out.put_cell(line);
     out.put(',');
@@ -194,7 +215,7 @@ void put_row(csv_writer& out, std::string_view line, const fitwright::error& e) 
     out.put(",,,,,,,");
     out.put_cell(e.message());
     out.put(',');
-    out.put_number(e.column(), 0, 0);
+    out.put_number<0>(e.column(), 0);
     out.put('\n');
 }
 
@@ -241,9 +262,10 @@ int answer_all(std::FILE* from, std::FILE* to, fitwright::reading_options option
 } // namespace
 
 int main(int argc, char** argv) {
-    CLI::App app("Reads call-outs such as 12 H7/g6 from standard input, one a line; writes their limits as CSV.\n"
-                 "Exit status: 0 all good; 1 some line was bad; 2 misuse, or input or output failed.",
-                 "callouts");
+    CLI::App app(
+        "Reads call-outs such as 12 H7/g6 from standard input, one a line; writes their limits as CSV.\n"
+        "Exit status: 0 all good; 1 some line was bad; 2 misuse, or input or output failed.",
+        "callouts");
     fitwright::reading_options options;
     app.add_flag("--decimal-comma", options.decimal_comma, "12,5 is read as 12.5; the point stays allowed");
     try {

@@ -332,6 +332,9 @@ TEST_CASE("stock for reaming, every row") {
     }
     CHECK(checked == 54);
     CHECK(table.fault == "");
+    // the note prints 5 to 20 and 21 to 50 mm: what lies between belongs to the row above 20
+    FITWRIGHT_CHECK_BOTH(*stock_to_leave(finishing::hand_reaming, given(20.001_mm), material_family::steel) ==
+                         stock{300_um, 500_um});
     // between the printed points the machine figure is interpolated: 3/8 in gives 0.0125 in
     FITWRIGHT_CHECK_BOTH(
         stock_to_leave(finishing::machine_reaming, given(0.375_in), material_family::steel)->most ==

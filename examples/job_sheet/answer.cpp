@@ -4,7 +4,6 @@
 #include "figures.hpp"
 #include "look_at.hpp"
 #include "not_yet.hpp"
-
 #include <fitwright/grid.hpp>
 #include <fitwright/io/source.hpp>
 
@@ -37,7 +36,8 @@ template <side Side> std::optional<inch_limits> inches_to_work_to(const size_lim
 /// A measured part may have any size of its range, so the range only ever grows.
 template <side Side> inch_limits inches_around(const size_limits<Side>& l) {
     const length step = inch_steps[1].step;
-    return {step * multiples_below(l.lower_limit(), step), step * multiples_above(l.upper_limit(), step), inch_steps[1].decimals};
+    return {step * multiples_below(l.lower_limit(), step), step * multiples_above(l.upper_limit(), step),
+            inch_steps[1].decimals};
 }
 
 template <side Side> size_answer size_of(const size_limits<Side>& l, bool measured) {
@@ -55,7 +55,11 @@ template <side Side> size_answer size_of(const size_limits<Side>& l, bool measur
 }
 
 template <side Side> part_answer part_of(const role<Side>& r) {
-    part_answer p{.role = Side == side::hole ? "hole" : "shaft", .name = r.part.name, .material = r.part.material, .as_read = r.as_read, .size = {}};
+    part_answer p{.role = Side == side::hole ? "hole" : "shaft",
+                  .name = r.part.name,
+                  .material = r.part.material,
+                  .as_read = r.as_read,
+                  .size = {}};
     if (r.limits) p.size = size_of(*r.limits, r.measured);
     return p;
 }
@@ -81,7 +85,13 @@ void aim(pair_answer& a, const job& j) {
 }
 
 pair_answer answer_pair(const pair& asked, const job& j) {
-    pair_answer a{.asked = asked, .parts = {}, .clearance = {}, .instead = {}, .look_at = {}, .not_yet = {}, .cautions = {}};
+    pair_answer a{.asked = asked,
+                  .parts = {},
+                  .clearance = {},
+                  .instead = {},
+                  .look_at = {},
+                  .not_yet = {},
+                  .cautions = {}};
     if (asked.hole) a.parts.push_back(part_of(*asked.hole));
     if (asked.shaft) a.parts.push_back(part_of(*asked.shaft));
     if (asked.stack) {
@@ -90,7 +100,8 @@ pair_answer answer_pair(const pair& asked, const job& j) {
     }
     const bool both = asked.hole && asked.shaft && asked.hole->limits && asked.shaft->limits;
     if (both) a.clearance = clearance_of(fitwright::fit(*asked.hole->limits, *asked.shaft->limits));
-    for (const alternative& other : asked.instead) a.instead.push_back({other.callout, clearance_of(other.fit)});
+    for (const alternative& other : asked.instead)
+        a.instead.push_back({other.callout, clearance_of(other.fit)});
 
     a.look_at = what_to_look_at(a, j);
     aim(a, j);

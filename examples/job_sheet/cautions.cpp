@@ -21,7 +21,9 @@ bool gets_hot(const part& p, const job& j) {
 
 fitwright::cautions that_bite(const pair_answer& a, const job& j) {
     const pair& p = a.asked;
-    const auto either = [&](auto has) { return (p.hole && has(p.hole->part)) || (p.shaft && has(p.shaft->part)); };
+    const auto either = [&](auto has) {
+        return (p.hole && has(p.hole->part)) || (p.shaft && has(p.shaft->part));
+    };
     const bool may_be_tight = a.clearance && a.clearance->least < fitwright::length();
     fitwright::cautions all;
     if (either([&](const part& part) { return gets_hot(part, j); })) all = all | caution::hot;
@@ -37,10 +39,13 @@ fitwright::cautions that_bite(const pair_answer& a, const job& j) {
 std::vector<std::string> cautions_of(const pair_answer& a, const job& j) {
     const fitwright::cautions biting = that_bite(a, j);
     std::vector<std::string> all;
-    for (const caution c : {caution::hot, caution::press_force, caution::pressure, caution::rotating, caution::brittle})
+    for (const caution c :
+         {caution::hot, caution::press_force, caution::pressure, caution::rotating, caution::brittle})
         if (biting.contains(c)) all.emplace_back(in_words(c));
     all.insert(all.end(), a.asked.cautions.begin(), a.asked.cautions.end());
-    if (!all.empty()) all.emplace_back("Where a failure can hurt someone: follow local codes; have a qualified person check.");
+    if (!all.empty())
+        all.emplace_back(
+            "Where a failure can hurt someone: follow local codes; have a qualified person check.");
     return all;
 }
 

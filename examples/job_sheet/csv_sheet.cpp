@@ -36,7 +36,8 @@ std::string joined(const std::vector<std::string>& all) {
 
 std::string errors(const pair& p) {
     std::vector<std::string> all;
-    for (const fault& f : p.faults) all.push_back(fmt::format("{}:{}: {}", f.where.line, f.where.column, f.message));
+    for (const fault& f : p.faults)
+        all.push_back(fmt::format("{}:{}: {}", f.where.line, f.where.column, f.message));
     return joined(all);
 }
 
@@ -49,15 +50,25 @@ std::string part_row(const pair_answer& a, const part_answer& p) {
     csv_row row;
     row << a.asked.id << a.asked.name << in_words(a.status) << p.role << p.name << p.material << p.as_read;
     if (const auto& s = p.size) {
-        row << std::string(written(s->nominal)) << um(s->lower_deviation) << um(s->upper_deviation) << mm(s->lower_limit) << mm(s->upper_limit);
-        if (s->inches) row << inches(s->inches->lower, s->inches->decimals) << inches(s->inches->upper, s->inches->decimals);
-        else row << "" << "";
+        row << std::string(written(s->nominal)) << um(s->lower_deviation) << um(s->upper_deviation)
+            << mm(s->lower_limit) << mm(s->upper_limit);
+        if (s->inches)
+            row << inches(s->inches->lower, s->inches->decimals)
+                << inches(s->inches->upper, s->inches->decimals);
+        else
+            row << ""
+                << "";
         row << (s->target ? mm(*s->target) : "") << s->source;
     } else {
         for (int i = 0; i < 9; ++i) row << "";
     }
-    if (const auto& c = a.clearance) row << std::string_view(in_words(c->kind)) << um(c->least) << um(c->mean) << um(c->greatest);
-    else row << "" << "" << "" << "";
+    if (const auto& c = a.clearance)
+        row << std::string_view(in_words(c->kind)) << um(c->least) << um(c->mean) << um(c->greatest);
+    else
+        row << ""
+            << ""
+            << ""
+            << "";
     row << joined(a.look_at) << joined(a.not_yet) << joined(a.cautions) << errors(a.asked);
     return row.line();
 }

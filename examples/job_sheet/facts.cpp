@@ -11,7 +11,8 @@ void append(std::string& list, std::string_view separator, std::string_view more
     list += more;
 }
 
-template <class Value> void append(std::string& list, std::string_view name, const std::optional<stated<Value>>& value) {
+template <class Value>
+void append(std::string& list, std::string_view name, const std::optional<stated<Value>>& value) {
     if (value) append(list, ", ", std::string(name) + value->written);
 }
 
@@ -41,7 +42,8 @@ facts facts_of(const drawer& d) {
     std::string drills;
     for (const job_sheet::drills& one : d.drills)
         if (one.from && one.to && one.by)
-            append(drills, "; ", fmt::format("{} to {} by {}", one.from->written, one.to->written, one.by->written));
+            append(drills, "; ",
+                   fmt::format("{} to {} by {}", one.from->written, one.to->written, one.by->written));
     std::string laps;
     for (const std::string& lap : d.laps) append(laps, ", ", lap);
 

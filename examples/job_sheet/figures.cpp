@@ -38,7 +38,8 @@ tenths in_tenths(const clearance_answer& c) {
     const length tenth = length::from_nanometres(2540);
     const std::int64_t below = multiples_below(c.mean, tenth);
     const length over = c.mean - tenth * below;
-    return {multiples_below(c.least, tenth), below + (over * 2 >= tenth ? 1 : 0), multiples_above(c.greatest, tenth)};
+    return {multiples_below(c.least, tenth), below + (over * 2 >= tenth ? 1 : 0),
+            multiples_above(c.greatest, tenth)};
 }
 
 std::string aim_in_words(const size_answer& s) {
@@ -51,7 +52,8 @@ std::string_view kind_in_words(fitwright::fit_kind kind) {
     switch (kind) {
     case fitwright::fit_kind::clearance: return "clearance fit: the hole is never smaller than the shaft";
     case fitwright::fit_kind::transition: return "transition fit: comes out loose or tight";
-    case fitwright::fit_kind::interference: return "interference fit: the hole is never larger than the shaft";
+    case fitwright::fit_kind::interference:
+        return "interference fit: the hole is never larger than the shaft";
     }
     return "";
 }

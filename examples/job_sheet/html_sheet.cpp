@@ -29,13 +29,15 @@ std::string titled_list(std::string_view title, const std::vector<std::string>& 
 
 std::string states_table(const job& j) {
     if (j.states.empty()) return {};
-    std::string html = "<h2>States</h2>\n<div class=\"wide\"><table>\n<caption>Temperatures of the groups of parts</caption>\n"
-                       "<thead><tr><th scope=\"col\">state</th>";
+    std::string html =
+        "<h2>States</h2>\n<div class=\"wide\"><table>\n<caption>Temperatures of the groups of parts</caption>\n"
+        "<thead><tr><th scope=\"col\">state</th>";
     for (const group& g : j.groups) html += fmt::format("<th scope=\"col\">{}</th>", escaped(g.name));
     html += "<th scope=\"col\">note</th></tr></thead>\n<tbody>\n";
     for (const state& s : j.states) {
         html += fmt::format("<tr><th scope=\"row\">{}</th>", escaped(s.id));
-        for (const auto& reading : s.temperatures) html += fmt::format("<td class=\"nowrap\">{}</td>", reading ? escaped(reading->written) : "?");
+        for (const auto& reading : s.temperatures)
+            html += fmt::format("<td class=\"nowrap\">{}</td>", reading ? escaped(reading->written) : "?");
         html += fmt::format("<td>{}</td></tr>\n", escaped(s.note));
     }
     return html + "</tbody></table></div>\n";
@@ -43,14 +45,16 @@ std::string states_table(const job& j) {
 
 std::string facts_list(const std::vector<fact>& all) {
     std::string html;
-    for (const fact& one : all) html += fmt::format("<dt>{}</dt><dd>{}</dd>\n", escaped(one.label), escaped(one.text));
+    for (const fact& one : all)
+        html += fmt::format("<dt>{}</dt><dd>{}</dd>\n", escaped(one.label), escaped(one.text));
     return html.empty() ? html : "<dl>\n" + html + "</dl>\n";
 }
 
 std::string contents(const sheet& s) {
     std::string html = "<nav aria-label=\"Pairs\"><ul>\n";
     for (std::size_t i = 0; i < s.pairs.size(); ++i)
-        html += fmt::format("<li><a href=\"#pair-{}\">{} {}</a></li>\n", i + 1, escaped(s.pairs[i].asked.id), escaped(s.pairs[i].asked.name));
+        html += fmt::format("<li><a href=\"#pair-{}\">{} {}</a></li>\n", i + 1, escaped(s.pairs[i].asked.id),
+                            escaped(s.pairs[i].asked.name));
     return html + "</ul></nav>\n";
 }
 
@@ -59,7 +63,8 @@ std::string contents(const sheet& s) {
 std::string limits_in_inches(const size_answer& s) {
     if (!s.inches) return "less than 0.00001 apart";
     const inch_limits& i = *s.inches;
-    std::string cell = fmt::format("<span class=\"nowrap\">{} to {}</span>", inches(i.lower, i.decimals), inches(i.upper, i.decimals));
+    std::string cell = fmt::format("<span class=\"nowrap\">{} to {}</span>", inches(i.lower, i.decimals),
+                                   inches(i.upper, i.decimals));
     if (s.measured) cell += "<br><span class=\"note\">measured: rounded outwards</span>";
     else if (i.decimals == 5) cell += "<br><span class=\"note\">5 decimals: 4 leave too little</span>";
     return cell;
@@ -67,19 +72,24 @@ std::string limits_in_inches(const size_answer& s) {
 
 std::string part_row(const part_answer& p) {
     const std::string material = p.material.empty() ? "" : ", " + escaped(p.material);
-    std::string html = fmt::format("<tr><th scope=\"row\">{} <span class=\"callout\">{}</span><br><span class=\"note\">{}{}</span></th>",
-                                   p.role, escaped(p.as_read), escaped(p.name), material);
+    std::string html = fmt::format(
+        "<tr><th scope=\"row\">{} <span class=\"callout\">{}</span><br><span class=\"note\">{}{}</span></th>",
+        p.role, escaped(p.as_read), escaped(p.name), material);
     if (!p.size) return html + "<td colspan=\"3\">no size of its own</td></tr>\n";
     const size_answer& s = *p.size;
     const std::string aim = s.target ? "<br><span class=\"aim\">" + escaped(aim_in_words(s)) + "</span>" : "";
-    return html + fmt::format("<td class=\"number\">{}<br>{}</td><td><span class=\"limits\">{} to {}</span>{}</td><td>{}</td></tr>\n",
-                              signed_um(s.upper_deviation), signed_um(s.lower_deviation), mm(s.lower_limit), mm(s.upper_limit), aim, limits_in_inches(s));
+    return html +
+           fmt::format(
+               "<td class=\"number\">{}<br>{}</td><td><span class=\"limits\">{} to {}</span>{}</td><td>{}</td></tr>\n",
+               signed_um(s.upper_deviation), signed_um(s.lower_deviation), mm(s.lower_limit),
+               mm(s.upper_limit), aim, limits_in_inches(s));
 }
 
 std::string parts_table(const pair_answer& a) {
     if (a.parts.empty()) return {};
-    std::string html = "<div class=\"wide\"><table>\n<caption>Limits of size</caption>\n<thead><tr><th scope=\"col\">part</th>"
-                       "<th scope=\"col\" class=\"number\">um</th><th scope=\"col\">mm</th><th scope=\"col\">in</th></tr></thead>\n<tbody>\n";
+    std::string html =
+        "<div class=\"wide\"><table>\n<caption>Limits of size</caption>\n<thead><tr><th scope=\"col\">part</th>"
+        "<th scope=\"col\" class=\"number\">um</th><th scope=\"col\">mm</th><th scope=\"col\">in</th></tr></thead>\n<tbody>\n";
     for (const part_answer& p : a.parts) html += part_row(p);
     return html + "</tbody></table></div>\n";
 }
@@ -87,14 +97,16 @@ std::string parts_table(const pair_answer& a) {
 std::string clearance_table(const clearance_answer& c) {
     const tenths t = in_tenths(c);
     const auto row = [](std::string_view unit, auto least, auto mean, auto greatest) {
-        return fmt::format("<tr><th scope=\"row\">{}</th><td class=\"number\">{}</td><td class=\"number\">{}</td><td class=\"number\">{}</td></tr>\n",
-                           unit, least, mean, greatest);
+        return fmt::format(
+            "<tr><th scope=\"row\">{}</th><td class=\"number\">{}</td><td class=\"number\">{}</td><td class=\"number\">{}</td></tr>\n",
+            unit, least, mean, greatest);
     };
     return "<div class=\"wide\"><table>\n<caption>Clearance on diameter (below 0: interference)</caption>\n"
            "<thead><tr><td></td><th scope=\"col\" class=\"number\">least</th><th scope=\"col\" class=\"number\">mean</th>"
            "<th scope=\"col\" class=\"number\">greatest</th></tr></thead>\n<tbody>\n" +
-           row("um", um(c.least), um(c.mean), um(c.greatest)) + row("0.0001 in", t.least, t.mean, t.greatest) +
-           "</tbody></table></div>\n" + paragraph("note", "In 0.0001 in the least is rounded down, the greatest up.");
+           row("um", um(c.least), um(c.mean), um(c.greatest)) +
+           row("0.0001 in", t.least, t.mean, t.greatest) + "</tbody></table></div>\n" +
+           paragraph("note", "In 0.0001 in the least is rounded down, the greatest up.");
 }
 
 std::vector<std::string> in_words(const std::vector<fault>& faults) {
@@ -107,7 +119,8 @@ std::string alternatives(const std::vector<alternative_answer>& all) {
     std::vector<std::string> lines;
     for (const alternative_answer& other : all) {
         const clearance_answer& c = other.clearance;
-        lines.push_back(fmt::format("{}: {} to {} um, {}", other.callout, um(c.least), um(c.greatest), kind_in_words(c.kind)));
+        lines.push_back(fmt::format("{}: {} to {} um, {}", other.callout, um(c.least), um(c.greatest),
+                                    kind_in_words(c.kind)));
     }
     return titled_list("Instead, to compare", lines);
 }
@@ -122,9 +135,10 @@ std::string sources(const pair_answer& a) {
 std::string card(const pair_answer& a, std::size_t number) {
     const pair& p = a.asked;
     const std::string_view status_class = a.status == status::look_at ? "look-at" : in_words(a.status);
-    std::string html = fmt::format("<article class=\"card\" id=\"pair-{0}\" aria-labelledby=\"name-{0}\">\n<header><h3 id=\"name-{0}\">{1} {2}</h3>"
-                                   "<span class=\"status {3}\">{4}</span></header>\n",
-                                   number, escaped(p.id), escaped(p.name), status_class, in_words(a.status));
+    std::string html = fmt::format(
+        "<article class=\"card\" id=\"pair-{0}\" aria-labelledby=\"name-{0}\">\n<header><h3 id=\"name-{0}\">{1} {2}</h3>"
+        "<span class=\"status {3}\">{4}</span></header>\n",
+        number, escaped(p.id), escaped(p.name), status_class, in_words(a.status));
     html += titled_list("Refused", in_words(p.faults));
     html += paragraph("must", p.behaviour);
     html += paragraph("callout", p.callout);
@@ -132,13 +146,15 @@ std::string card(const pair_answer& a, std::size_t number) {
     const std::string drawn = picture(a);
     html += "<div class=\"sides\"><div>\n" + parts_table(a);
     if (p.stack) html += facts_list(facts_of(*p.stack));
-    if (a.clearance) html += paragraph("kind", kind_in_words(a.clearance->kind)) + clearance_table(*a.clearance);
+    if (a.clearance)
+        html += paragraph("kind", kind_in_words(a.clearance->kind)) + clearance_table(*a.clearance);
     html += "</div>\n" + (drawn.empty() ? "" : "<figure>\n" + drawn + "</figure>\n") + "</div>\n";
     html += alternatives(a.instead);
     html += titled_list("Look at", a.look_at);
     std::vector<std::string> missing;
     for (const std::string& one : a.not_yet) missing.push_back("not yet computed: " + one);
-    html += "<div class=\"sides\">\n" + titled_list("To come", missing) + titled_list("Cautions", a.cautions) + "</div>\n";
+    html += "<div class=\"sides\">\n" + titled_list("To come", missing) +
+            titled_list("Cautions", a.cautions) + "</div>\n";
     return html + sources(a) + "</article>\n";
 }
 
@@ -146,19 +162,33 @@ std::string card(const pair_answer& a, std::size_t number) {
 
 std::string html_sheet(const sheet& s) {
     const job& j = s.asked;
-    std::string html = fmt::format("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n"
-                                   "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>Job sheet: {}</title>\n<style>{}</style>\n</head>\n<body>\n",
-                                   escaped(j.title), html_style);
-    html += fmt::format("<header>\n<h1>{}</h1>\n</header>\n<main>\n", escaped(j.title)) + paragraph("about", j.about);
-    if (j.sizes_at) html += paragraph("note", fmt::format("All sizes at {}. Limits in inches are rounded inwards: what they let pass, the limits in mm let pass.", j.sizes_at->written));
-    if (!j.faults_outside_pairs.empty()) html += "<h2>Wrong in the job file</h2>\n" + list(in_words(j.faults_outside_pairs));
-    if (!j.cautions.empty()) html += "<section class=\"cautions\" aria-labelledby=\"cautions\">\n<h2 id=\"cautions\">Cautions</h2>\n" + list(j.cautions) + "</section>\n";
+    std::string html = fmt::format(
+        "<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n"
+        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>Job sheet: {}</title>\n<style>{}</style>\n</head>\n<body>\n",
+        escaped(j.title), html_style);
+    html += fmt::format("<header>\n<h1>{}</h1>\n</header>\n<main>\n", escaped(j.title)) +
+            paragraph("about", j.about);
+    if (j.sizes_at)
+        html += paragraph(
+            "note",
+            fmt::format(
+                "All sizes at {}. Limits in inches are rounded inwards: what they let pass, the limits in mm let pass.",
+                j.sizes_at->written));
+    if (!j.faults_outside_pairs.empty())
+        html += "<h2>Wrong in the job file</h2>\n" + list(in_words(j.faults_outside_pairs));
+    if (!j.cautions.empty())
+        html +=
+            "<section class=\"cautions\" aria-labelledby=\"cautions\">\n<h2 id=\"cautions\">Cautions</h2>\n" +
+            list(j.cautions) + "</section>\n";
     html += contents(s) + states_table(j);
-    for (const facts& all : facts_of(j)) html += fmt::format("<h2>{}</h2>\n{}", all.title, facts_list(all.lines));
+    for (const facts& all : facts_of(j))
+        html += fmt::format("<h2>{}</h2>\n{}", all.title, facts_list(all.lines));
     html += "<h2>Pairs</h2>\n";
     for (std::size_t i = 0; i < s.pairs.size(); ++i) html += card(s.pairs[i], i + 1);
-    return html + fmt::format("</main>\n<footer>{} pairs: {} answered, {} to look at, {} refused</footer>\n</body>\n</html>\n", s.pairs.size(),
-                              s.count(status::answered), s.count(status::look_at), s.count(status::refused));
+    return html +
+           fmt::format(
+               "</main>\n<footer>{} pairs: {} answered, {} to look at, {} refused</footer>\n</body>\n</html>\n",
+               s.pairs.size(), s.count(status::answered), s.count(status::look_at), s.count(status::refused));
 }
 
 } // namespace job_sheet

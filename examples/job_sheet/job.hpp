@@ -2,7 +2,6 @@
 #define JOB_SHEET_JOB_HPP
 
 #include "document.hpp"
-
 #include <fitwright/fitwright.hpp>
 
 #include <optional>
@@ -26,7 +25,7 @@ struct part {
     std::string id;
     std::string name;
     std::string material;
-    std::string group;                                     ///< as warm as this group, or
+    std::string group;                                        ///< as warm as this group, or
     std::optional<stated<fitwright::temperature>> of_its_own; ///< with a temperature of its own
     job_sheet::supply supply = supply::made;
     bool brittle = false;
@@ -35,8 +34,20 @@ struct part {
 
 /// What a pair may be asked to do.
 enum class want {
-    stays_put, slides, turns, oil_film, no_shake, never_seizes, little_leak, pressure_tight,
-    centred, comes_off, no_creep, passes_heat, never_rubs, end_float,
+    stays_put,
+    slides,
+    turns,
+    oil_film,
+    no_shake,
+    never_seizes,
+    little_leak,
+    pressure_tight,
+    centred,
+    comes_off,
+    no_creep,
+    passes_heat,
+    never_rubs,
+    end_float,
 };
 
 /// One part's place in a pair.

@@ -50,19 +50,24 @@ ordered_json part_in_json(const part_answer& p) {
 
 ordered_json faults_in_json(const std::vector<fault>& faults) {
     ordered_json all = ordered_json::array();
-    for (const fault& f : faults) all.push_back({{"line", f.where.line}, {"column", f.where.column}, {"message", f.message}});
+    for (const fault& f : faults)
+        all.push_back({{"line", f.where.line}, {"column", f.where.column}, {"message", f.message}});
     return all;
 }
 
 ordered_json pair_in_json(const pair_answer& a) {
-    ordered_json o = {{"id", a.asked.id}, {"name", a.asked.name}, {"status", in_words(a.status)}, {"behaviour", a.asked.behaviour}};
+    ordered_json o = {{"id", a.asked.id},
+                      {"name", a.asked.name},
+                      {"status", in_words(a.status)},
+                      {"behaviour", a.asked.behaviour}};
     o["callout"] = a.asked.callout;
     o["parts"] = ordered_json::array();
     for (const part_answer& p : a.parts) o["parts"].push_back(part_in_json(p));
     if (a.clearance) o["clearance"] = clearance_in_json(*a.clearance);
     o["instead"] = ordered_json::array();
     for (const alternative_answer& other : a.instead)
-        o["instead"].push_back({{"callout", other.callout}, {"clearance", clearance_in_json(other.clearance)}});
+        o["instead"].push_back(
+            {{"callout", other.callout}, {"clearance", clearance_in_json(other.clearance)}});
     o["look_at"] = a.look_at;
     o["not_yet_computed"] = a.not_yet;
     o["cautions"] = a.cautions;
@@ -79,7 +84,9 @@ std::string json_sheet(const sheet& s) {
     o["pairs"] = ordered_json::array();
     for (const pair_answer& a : s.pairs) o["pairs"].push_back(pair_in_json(a));
     o["errors"] = faults_in_json(s.asked.faults);
-    o["count"] = {{"answered", s.count(status::answered)}, {"look_at", s.count(status::look_at)}, {"refused", s.count(status::refused)}};
+    o["count"] = {{"answered", s.count(status::answered)},
+                  {"look_at", s.count(status::look_at)},
+                  {"refused", s.count(status::refused)}};
     return o.dump(2, ' ', false, ordered_json::error_handler_t::replace) + '\n';
 }
 

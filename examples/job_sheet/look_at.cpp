@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace job_sheet {
 
 namespace {
@@ -13,40 +15,54 @@ using fitwright::length;
 using fitwright::side;
 
 constexpr want wants_it_tight[] = {want::stays_put, want::no_creep, want::pressure_tight};
-constexpr want wants_it_loose[] = {want::slides, want::turns, want::oil_film, want::never_seizes, want::passes_heat, want::never_rubs};
+constexpr want wants_it_loose[] = {want::slides,       want::turns,       want::oil_film,
+                                   want::never_seizes, want::passes_heat, want::never_rubs};
 
 void compare_with_wants(const pair_answer& a, std::vector<std::string>& notes) {
     if (!a.clearance) return;
     const clearance_answer& c = *a.clearance;
     for (const want w : wants_it_tight)
         if (a.asked.wants_to(w) && c.greatest > length())
-            notes.push_back(fmt::format("wants '{}', but may come out loose by up to {} um", in_words(w), um(c.greatest)));
+            notes.push_back(fmt::format("wants '{}', but may come out loose by up to {} um", in_words(w),
+                                        um(c.greatest)));
     for (const want w : wants_it_loose)
         if (a.asked.wants_to(w) && c.least < length())
-            notes.push_back(fmt::format("wants '{}', but may come out tight by up to {} um", in_words(w), um(-c.least)));
+            notes.push_back(
+                fmt::format("wants '{}', but may come out tight by up to {} um", in_words(w), um(-c.least)));
     if (a.asked.wants_to(want::comes_off) && c.kind == fitwright::fit_kind::interference)
         notes.push_back(fmt::format("wants '{}', but is always tight", in_words(want::comes_off)));
 }
 
 /// A bought or found part has one size, whatever the drawing says of it in other pairs.
 template <side Side>
-void compare_with_other_pairs(const pair& asked, std::optional<role<Side>> pair::*which, const job& j, std::vector<std::string>& notes) {
+void compare_with_other_pairs(const pair& asked, std::optional<role<Side>> pair::*which, const job& j,
+                              std::vector<std::string>& notes) {
     const auto& mine = asked.*which;
     if (!mine || !mine->limits || mine->part.supply == supply::made) return;
     for (const pair& other : j.pairs) {
         const auto& theirs = other.*which;
-        if (!theirs || !theirs->limits || theirs->part.id != mine->part.id || *theirs->limits == *mine->limits) continue;
+        if (!theirs || !theirs->limits || theirs->part.id != mine->part.id ||
+            *theirs->limits == *mine->limits)
+            continue;
         if (theirs->limits->nominal() != mine->limits->nominal()) continue;
-        notes.push_back(fmt::format("the {} is not made here, and is {} here but {} in pair {}: it can't be both",
-                                    mine->part.name, mine->as_read, theirs->as_read, other.id));
+        notes.push_back(
+            fmt::format("the {} is not made here, and is {} here but {} in pair {}: it can't be both",
+                        mine->part.name, mine->as_read, theirs->as_read, other.id));
     }
 }
 
-template <side Side> void doubt_the_source(const std::optional<role<Side>>& r, std::vector<std::string>& notes) {
+/// Both parts of an inch fit rest on the same table.
+void note_once(std::vector<std::string>& notes, std::string note) {
+    if (std::find(notes.begin(), notes.end(), note) == notes.end()) notes.push_back(std::move(note));
+}
+
+template <side Side>
+void doubt_the_source(const std::optional<role<Side>>& r, std::vector<std::string>& notes) {
     if (!r || !r->limits) return;
     const fitwright::confidence c = r->limits->origin().how_sure;
     if (c == fitwright::confidence::memory || c == fitwright::confidence::uncertain)
-        notes.push_back(fmt::format("the limits of {} are {}: check them before you rely on them", r->as_read, std::string_view(in_words(c))));
+        note_once(notes, fmt::format("the limits of {} are {}: check them before you rely on them",
+                                     r->as_read, std::string_view(in_words(c))));
 }
 
 } // namespace

@@ -48,18 +48,21 @@ void complain(const std::string& file, const js::fault& f) {
 }
 
 /// Writes one of the files that are asked for; true if that went well or none is asked for.
-bool write(const std::string& name, const options& o, std::string (*make)(const js::sheet&), const js::sheet& s) {
+bool write(const std::string& name, const options& o, std::string (*make)(const js::sheet&),
+           const js::sheet& s) {
     if (name.empty()) return true;
     std::error_code ignored;
     std::string failed;
-    if (std::filesystem::equivalent(name, o.job, ignored)) failed = name + ": is the job file itself; it is left as it is";
+    if (std::filesystem::equivalent(name, o.job, ignored))
+        failed = name + ": is the job file itself; it is left as it is";
     else failed = js::write_file(name, make(s));
     if (!failed.empty()) fmt::print(stderr, "job_sheet: {}\n", failed);
     return failed.empty();
 }
 
 bool write_to_stdout(const std::string& text) {
-    const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+    const bool written =
+        std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
     if (!written) fmt::print(stderr, "job_sheet: standard output could not be written\n");
     return written;
 }
@@ -89,10 +92,11 @@ int run(const options& o) {
 } // namespace
 
 int main(int argc, char** argv) {
-    CLI::App app("Reads a job of mating pairs and writes its sheet for the shop to standard output.\n"
-                 "Exit status: 0 all of the job could be read; 1 something in it is wrong, and the rest is answered;\n"
-                 "2 misuse, no such file, no TOML, or an output that could not be written.",
-                 "job_sheet");
+    CLI::App app(
+        "Reads a job of mating pairs and writes its sheet for the shop to standard output.\n"
+        "Exit status: 0 all of the job could be read; 1 something in it is wrong, and the rest is answered;\n"
+        "2 misuse, no such file, no TOML, or an output that could not be written.",
+        "job_sheet");
     options o;
     app.add_option("JOB.toml", o.job, "the job")->required();
     app.add_option("--html", o.html, "writes the sheet as one HTML page too")->type_name("FILE");

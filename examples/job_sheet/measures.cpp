@@ -48,7 +48,8 @@ public:
         const auto bytes = static_cast<std::ptrdiff_t>(at_);
         const auto more = std::count_if(text_.begin(), text_.begin() + bytes, continues);
         const error unplaced = error::composer(error_code::not_a_length) << words.c_str();
-        return unplaced.placed(static_cast<std::uint32_t>(bytes - more + 1), static_cast<std::uint32_t>(bytes + 1));
+        return unplaced.placed(static_cast<std::uint32_t>(bytes - more + 1),
+                               static_cast<std::uint32_t>(bytes + 1));
     }
 
 private:
@@ -85,8 +86,8 @@ template <class Factor> result<Factor> take_unit(cursor& c, std::span<const unit
 // ---- lengths
 
 constexpr unit<std::int64_t> length_units[] = {
-    {"mm", 1'000'000},     {"um", 1'000},        {"\u00B5m", 1'000}, {"\u03BCm", 1'000}, {"nm", 1},
-    {"in", 25'400'000},   {"inch", 25'400'000}, {"\"", 25'400'000},   {"thou", 25'400},
+    {"mm", 1'000'000},  {"um", 1'000},        {"\u00B5m", 1'000}, {"\u03BCm", 1'000}, {"nm", 1},
+    {"in", 25'400'000}, {"inch", 25'400'000}, {"\"", 25'400'000}, {"thou", 25'400},
 };
 
 /// numerator / denominator, or digits with their decimals as a fraction.
@@ -110,7 +111,8 @@ result<fraction> take_number(cursor& c) {
     if (c.skip(".")) {
         const std::string_view decimals = c.take_digits();
         if (decimals.empty()) return c.wrong("digits are missing behind the point");
-        if (first.size() + decimals.size() > most_digits) return start.wrong("too long a number: 9 digits at the most");
+        if (first.size() + decimals.size() > most_digits)
+            return start.wrong("too long a number: 9 digits at the most");
         fraction f{.numerator = whole(first)};
         for (const char d : decimals) {
             f.numerator = f.numerator * 10 + (d - '0');
@@ -118,7 +120,8 @@ result<fraction> take_number(cursor& c) {
         }
         return f;
     }
-    if (first.empty()) return start.wrong("a number is missing: write a length such as 14 mm, 1/4 in or 20 um");
+    if (first.empty())
+        return start.wrong("a number is missing: write a length such as 14 mm, 1/4 in or 20 um");
 
     std::int64_t wholes = 0;
     std::string_view numerator = first;
@@ -133,7 +136,8 @@ result<fraction> take_number(cursor& c) {
     }
     if (!c.skip("/")) return fraction{.numerator = whole(first)};
     const std::string_view denominator = c.take_digits();
-    if (numerator.size() > 4 || denominator.empty() || denominator.size() > 4 || wholes > 9999 || whole(denominator) == 0)
+    if (numerator.size() > 4 || denominator.empty() || denominator.size() > 4 || wholes > 9999 ||
+        whole(denominator) == 0)
         return start.wrong("not a fraction of an inch: write it such as 1/4 in or 1 1/4 in");
     const std::int64_t parts = whole(denominator);
     return fraction{wholes * parts + whole(numerator), parts, false};
@@ -146,7 +150,8 @@ result<length> take_length(cursor& c) {
     const auto unit = take_unit<std::int64_t>(c, length_units);
     if (!unit) return unit.error();
     const bool inches = *unit == 25'400'000;
-    if (!number->in_decimals && !inches) return start.wrong("a fraction is of an inch: write its unit as in 1/4 in");
+    if (!number->in_decimals && !inches)
+        return start.wrong("a fraction is of an inch: write its unit as in 1/4 in");
     const std::int64_t scaled = number->numerator * *unit;
     const bool metric = !inches && *unit != 25'400;
     if (metric && scaled % number->denominator != 0) return start.wrong("finer than a nanometre");
@@ -166,8 +171,10 @@ result<double> take_decimal(cursor& c) {
     const std::string_view rest = c.rest();
     const bool starts_well = !rest.empty() && (rest[0] == '-' || (rest[0] >= '0' && rest[0] <= '9'));
     double value = 0;
-    const auto [end, fault] = std::from_chars(rest.data(), rest.data() + rest.size(), value, std::chars_format::fixed);
-    if (!starts_well || fault != std::errc() || !(value > -1e9 && value < 1e9)) return c.wrong("a number with its unit is wanted here");
+    const auto [end, fault] =
+        std::from_chars(rest.data(), rest.data() + rest.size(), value, std::chars_format::fixed);
+    if (!starts_well || fault != std::errc() || !(value > -1e9 && value < 1e9))
+        return c.wrong("a number with its unit is wanted here");
     c.skip(rest.substr(0, static_cast<std::size_t>(end - rest.data())));
     return value;
 }
@@ -197,7 +204,8 @@ result<fitwright::measured_shaft> read_reading(std::string_view text) {
     cursor c(text);
     const auto size = take_length(c);
     if (!size) return size.error();
-    if (!c.skip("+/-") && !c.skip("\u00B1")) return c.wrong("the uncertainty is missing: write it as in 7.970 mm +/- 0.002 mm");
+    if (!c.skip("+/-") && !c.skip("\u00B1"))
+        return c.wrong("the uncertainty is missing: write it as in 7.970 mm +/- 0.002 mm");
     c.skip_blanks();
     const auto uncertainty = take_length(c);
     if (!uncertainty) return uncertainty.error();

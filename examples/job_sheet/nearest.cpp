@@ -29,9 +29,12 @@ constexpr std::size_t longest_word = 40; // no key of ours is longer
 
 std::string hint(std::string_view word, const std::vector<std::string>& known) {
     if (word.size() <= longest_word && !known.empty()) {
-        const auto nearer = [&](const std::string& a, const std::string& b) { return distance(word, a) < distance(word, b); };
+        const auto nearer = [&](const std::string& a, const std::string& b) {
+            return distance(word, a) < distance(word, b);
+        };
         const std::string& nearest = *std::min_element(known.begin(), known.end(), nearer);
-        if (distance(word, nearest) <= (std::max)(std::size_t{1}, nearest.size() / 3)) return "; did you mean '" + nearest + "'?";
+        if (distance(word, nearest) <= (std::max)(std::size_t{1}, nearest.size() / 3))
+            return "; did you mean '" + nearest + "'?";
     }
     std::string all;
     for (const std::string& one : known) all += (all.empty() ? "; known here: " : ", ") + one;

@@ -6,11 +6,15 @@ namespace {
 
 bool made_here_to_limits(const pair_answer& a) {
     const pair& p = a.asked;
-    const auto made = [](const auto& r) { return r && r->limits && !r->measured && r->part.supply == supply::made; };
+    const auto made = [](const auto& r) {
+        return r && r->limits && !r->measured && r->part.supply == supply::made;
+    };
     return made(p.hole) || made(p.shaft);
 }
 
-bool may_be(const pair_answer& a, fitwright::fit_kind kind) { return a.clearance && a.clearance->kind == kind; }
+bool may_be(const pair_answer& a, fitwright::fit_kind kind) {
+    return a.clearance && a.clearance->kind == kind;
+}
 
 bool is_pressed(const pair_answer& a) {
     const bool transition = may_be(a, fitwright::fit_kind::transition) && a.asked.wants_to(want::stays_put);
@@ -25,14 +29,18 @@ struct capability {
 constexpr capability missing[] = {
     {"found shaft leading", [](const pair_answer& a, const job&) { return a.asked.shaft_leads; }},
     {"stack", [](const pair_answer& a, const job&) { return a.asked.stack.has_value(); }},
-    {"temperature states", [](const pair_answer& a, const job& j) { return !j.states.empty() && a.asked.hole && a.asked.shaft; }},
+    {"temperature states",
+     [](const pair_answer& a, const job& j) { return !j.states.empty() && a.asked.hole && a.asked.shaft; }},
     {"leak", [](const pair_answer& a, const job&) { return a.asked.wants_to(want::little_leak); }},
     {"oil film", [](const pair_answer& a, const job&) { return a.asked.wants_to(want::oil_film); }},
     {"press force", [](const pair_answer& a, const job&) { return is_pressed(a); }},
-    {"closing-in of the bore", [](const pair_answer& a, const job&) { return is_pressed(a) && a.asked.shaft && a.asked.shaft->bore; }},
+    {"closing-in of the bore",
+     [](const pair_answer& a, const job&) { return is_pressed(a) && a.asked.shaft && a.asked.shaft->bore; }},
     {"gauge", [](const pair_answer& a, const job&) { return made_here_to_limits(a); }},
     {"hole plan",
-     [](const pair_answer& a, const job& j) { return j.drawer && a.asked.hole && a.asked.hole->part.supply == supply::made; }},
+     [](const pair_answer& a, const job& j) {
+         return j.drawer && a.asked.hole && a.asked.hole->part.supply == supply::made;
+     }},
     {"chance", [](const pair_answer& a, const job&) { return may_be(a, fitwright::fit_kind::transition); }},
 };
 

@@ -26,7 +26,8 @@ constexpr double thinnest = 2; // an interval is always seen
 /// From sizes to heights on the paper; the zero line is the nominal size.
 class scale {
 public:
-    explicit scale(const std::vector<const part_answer*>& parts) : zero_(parts.front()->size->nominal), low_(zero_), high_(zero_) {
+    explicit scale(const std::vector<const part_answer*>& parts)
+        : zero_(parts.front()->size->nominal), low_(zero_), high_(zero_) {
         for (const part_answer* const p : parts) {
             low_ = (std::min)(low_, p->size->lower_limit);
             high_ = (std::max)(high_, p->size->upper_limit);
@@ -59,7 +60,9 @@ std::string interval(const part_answer& p, double x, const scale& to_scale) {
     const double box_height = (std::max)(thinnest, to_scale.y(s.lower_limit) - upper);
     const double middle = x + box_width / 2;
     const bool from_zero = s.nominal == to_scale.zero();
-    std::string svg = fmt::format("<rect class=\"{}\" x=\"{:.1f}\" y=\"{:.1f}\" width=\"{:.1f}\" height=\"{:.1f}\"/>\n", p.role, x, upper, box_width, box_height);
+    std::string svg =
+        fmt::format("<rect class=\"{}\" x=\"{:.1f}\" y=\"{:.1f}\" width=\"{:.1f}\" height=\"{:.1f}\"/>\n",
+                    p.role, x, upper, box_width, box_height);
     svg += limit_label(middle, upper - 6, s.upper_limit, s.upper_deviation, from_zero);
     svg += limit_label(middle, upper + box_height + 16, s.lower_limit, s.lower_deviation, from_zero);
     return svg + fmt::format("<text class=\"role\" x=\"{:.1f}\" y=\"18\">{}</text>\n", middle, p.role);
@@ -82,16 +85,21 @@ std::string picture(const pair_answer& a) {
 
     const scale to_scale(parts);
     const double zero = to_scale.y(to_scale.zero());
-    std::string svg = fmt::format("<svg viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"Tolerance intervals of pair {}: {}\">\n", width, height,
-                                  escaped(a.asked.id), described(parts));
-    svg += fmt::format("<line class=\"zero\" x1=\"8\" y1=\"{0:.1f}\" x2=\"{1}\" y2=\"{0:.1f}\"/>\n", zero, width - 8);
-    svg += fmt::format("<text class=\"nominal\" x=\"8\" y=\"{:.1f}\">{} mm</text>\n", zero - 6, std::string(written(to_scale.zero())));
+    std::string svg = fmt::format(
+        "<svg viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"Tolerance intervals of pair {}: {}\">\n", width,
+        height, escaped(a.asked.id), described(parts));
+    svg += fmt::format("<line class=\"zero\" x1=\"8\" y1=\"{0:.1f}\" x2=\"{1}\" y2=\"{0:.1f}\"/>\n", zero,
+                       width - 8);
+    svg += fmt::format("<text class=\"nominal\" x=\"8\" y=\"{:.1f}\">{} mm</text>\n", zero - 6,
+                       std::string(written(to_scale.zero())));
     double x = first_box;
     for (const part_answer* const p : parts) {
         svg += interval(*p, x, to_scale);
         x += next_box;
     }
-    svg += fmt::format("<text class=\"note\" x=\"8\" y=\"{}\">limits in mm (deviations in um); drawn to scale</text>\n</svg>\n", height - 8);
+    svg += fmt::format(
+        "<text class=\"note\" x=\"8\" y=\"{}\">limits in mm (deviations in um); drawn to scale</text>\n</svg>\n",
+        height - 8);
     return svg;
 }
 

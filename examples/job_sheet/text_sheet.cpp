@@ -19,7 +19,8 @@ std::string heading(std::string_view text) { return wrapped("", text) + thin_lin
 std::string bullets(std::string_view label, const std::vector<std::string>& all) {
     const std::string indent(label.size(), ' ');
     std::string lines;
-    for (const std::string& one : all) lines += wrapped(std::string(lines.empty() ? label : indent) + "- ", one);
+    for (const std::string& one : all)
+        lines += wrapped(std::string(lines.empty() ? label : indent) + "- ", one);
     return lines;
 }
 
@@ -78,7 +79,14 @@ std::string head(const sheet& s) {
     const job& j = s.asked;
     std::string lines = thick_line + wrapped("JOB SHEET  ", j.title) + thick_line;
     if (!j.about.empty()) lines += wrapped("", j.about) + '\n';
-    if (j.sizes_at) lines += wrapped("", fmt::format("All sizes at {}. Limits in inches are rounded inwards: what they let pass, the limits in mm let pass.", j.sizes_at->written)) + '\n';
+    if (j.sizes_at)
+        lines +=
+            wrapped(
+                "",
+                fmt::format(
+                    "All sizes at {}. Limits in inches are rounded inwards: what they let pass, the limits in mm let pass.",
+                    j.sizes_at->written)) +
+            '\n';
     if (!j.faults_outside_pairs.empty()) lines += heading("WRONG IN THE JOB FILE");
     for (const fault& f : j.faults_outside_pairs) lines += wrapped("- ", in_words(f));
     if (!j.faults_outside_pairs.empty()) lines += '\n';
@@ -91,15 +99,22 @@ std::string head(const sheet& s) {
 // ---- a pair
 
 std::string size_lines(const size_answer& s) {
-    const std::string deviations = fmt::format("{} / {} um", signed_um(s.upper_deviation), signed_um(s.lower_deviation));
+    const std::string deviations =
+        fmt::format("{} / {} um", signed_um(s.upper_deviation), signed_um(s.lower_deviation));
     const std::string limits = fmt::format("{} to {} mm", mm(s.lower_limit), mm(s.upper_limit));
     std::string in_inches = "no inch limits: less than 0.00001 in apart";
-    if (s.inches) in_inches = fmt::format("{} to {} in", inches(s.inches->lower, s.inches->decimals), inches(s.inches->upper, s.inches->decimals));
+    if (s.inches)
+        in_inches = fmt::format("{} to {} in", inches(s.inches->lower, s.inches->decimals),
+                                inches(s.inches->upper, s.inches->decimals));
     std::string line = fmt::format("           {:<18}  {:<22}  {}", deviations, limits, in_inches);
-    if (line.size() > 100) line = fmt::format("           {}\n           {}\n           {}", deviations, limits, in_inches);
+    if (line.size() > 100)
+        line = fmt::format("           {}\n           {}\n           {}", deviations, limits, in_inches);
     line += '\n';
-    if (s.inches && s.inches->decimals == 5 && !s.measured) line += wrapped("           ", "5 decimals of an inch: with 4 too little would be left between the limits");
-    if (s.measured) line += wrapped("           ", "measured: the range it may have, in inches rounded outwards");
+    if (s.inches && s.inches->decimals == 5 && !s.measured)
+        line += wrapped("           ",
+                        "5 decimals of an inch: with 4 too little would be left between the limits");
+    if (s.measured)
+        line += wrapped("           ", "measured: the range it may have, in inches rounded outwards");
     if (s.target) line += wrapped("           ", aim_in_words(s));
     return line;
 }
@@ -116,8 +131,10 @@ std::string clearance_lines(const clearance_answer& c) {
     std::string lines = wrapped("Fit:       ", kind_in_words(c.kind));
     lines += wrapped("           ", "clearance on diameter; below 0: interference");
     lines += fmt::format("           {:<9} {:>12} {:>12} {:>12}\n", "", "least", "mean", "greatest");
-    lines += fmt::format("           {:<9} {:>12} {:>12} {:>12}\n", "um", um(c.least), um(c.mean), um(c.greatest));
-    return lines + fmt::format("           {:<9} {:>12} {:>12} {:>12}   (least rounded down, greatest up)\n", "0.0001 in", t.least, t.mean, t.greatest);
+    lines +=
+        fmt::format("           {:<9} {:>12} {:>12} {:>12}\n", "um", um(c.least), um(c.mean), um(c.greatest));
+    return lines + fmt::format("           {:<9} {:>12} {:>12} {:>12}   (least rounded down, greatest up)\n",
+                               "0.0001 in", t.least, t.mean, t.greatest);
 }
 
 std::string sources(const pair_answer& a) {
@@ -135,7 +152,8 @@ std::string sources(const pair_answer& a) {
 
 std::string pair_lines(const pair_answer& a) {
     const pair& p = a.asked;
-    std::string lines = thick_line + wrapped(p.id + "  ", fmt::format("{}  [{}]", p.name, in_words(a.status))) + thick_line;
+    std::string lines =
+        thick_line + wrapped(p.id + "  ", fmt::format("{}  [{}]", p.name, in_words(a.status))) + thick_line;
     for (const fault& f : p.faults) lines += wrapped("REFUSED:   ", in_words(f));
     if (!p.behaviour.empty()) lines += wrapped("Must:      ", p.behaviour);
     if (!p.callout.empty()) lines += wrapped("Drawing:   ", p.callout);
@@ -146,7 +164,8 @@ std::string pair_lines(const pair_answer& a) {
     if (a.clearance) lines += clearance_lines(*a.clearance);
     for (const alternative_answer& other : a.instead) {
         const clearance_answer& c = other.clearance;
-        lines += wrapped("Instead:   ", fmt::format("{}: {} to {} um, {}", other.callout, um(c.least), um(c.greatest), kind_in_words(c.kind)));
+        lines += wrapped("Instead:   ", fmt::format("{}: {} to {} um, {}", other.callout, um(c.least),
+                                                    um(c.greatest), kind_in_words(c.kind)));
     }
     lines += sources(a);
     lines += bullets("LOOK AT:   ", a.look_at);
@@ -158,8 +177,9 @@ std::string pair_lines(const pair_answer& a) {
 }
 
 std::string foot(const sheet& s) {
-    return thick_line + fmt::format("{} pairs: {} answered, {} to look at, {} refused\n", s.pairs.size(), s.count(status::answered),
-                               s.count(status::look_at), s.count(status::refused));
+    return thick_line + fmt::format("{} pairs: {} answered, {} to look at, {} refused\n", s.pairs.size(),
+                                    s.count(status::answered), s.count(status::look_at),
+                                    s.count(status::refused));
 }
 
 } // namespace

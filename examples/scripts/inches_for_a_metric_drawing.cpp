@@ -19,5 +19,6 @@ int main() {
         std::cout << "inches   " << written(drawn->lower_limit(), four_decimals) << " to "
                   << written(drawn->upper_limit(), four_decimals) << " in\n";
     if (target) std::cout << "aim at   " << *target << '\n';
-    if (const auto none = rounded_inwards(bore, 0.02_in); !none) std::cout << "0.02 in  " << none.error() << '\n';
+    if (const auto none = rounded_inwards(bore, 0.02_in); !none)
+        std::cout << "0.02 in  " << none.error() << '\n';
 }

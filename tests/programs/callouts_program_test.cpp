@@ -7,7 +7,8 @@ using namespace fitwright_tests;
 
 namespace {
 
-const std::string header = "callout,part,nominal_mm,lower_deviation_um,upper_deviation_um,lower_limit_mm,upper_limit_mm,error,column\n";
+const std::string header =
+    "callout,part,nominal_mm,lower_deviation_um,upper_deviation_um,lower_limit_mm,upper_limit_mm,error,column\n";
 const std::string one_hole = "12 H7,hole,12,0,18,12.000,12.018,,\n";
 
 } // namespace
@@ -40,7 +41,8 @@ TEST_CASE("the deviations of the published tables") {
         rest.remove_prefix(line.size() + 1);
         const auto cells = csv_cells(line);
         REQUIRE(cells.size() == 9);
-        const bool same = scaled(cells[3], 3) == scaled(table.cell(row, "lower_um"), 3) && scaled(cells[4], 3) == scaled(table.cell(row, "upper_um"), 3);
+        const bool same = scaled(cells[3], 3) == scaled(table.cell(row, "lower_um"), 3) &&
+                          scaled(cells[4], 3) == scaled(table.cell(row, "upper_um"), 3);
         if (!same) ++wrong;
         if (!same) CHECK_MESSAGE(same, std::string(line));
     }
@@ -73,7 +75,8 @@ TEST_CASE("a decimal comma where it is asked for") {
     CHECK(run("", "12,5 H7\n").status == 1);
     const outcome o = run("--decimal-comma", "12,5 H7\n12.5 H7\n");
     CHECK(o.status == 0);
-    CHECK(o.out == header + "\"12,5 H7\",hole,12.5,0,18,12.500,12.518,,\n12.5 H7,hole,12.5,0,18,12.500,12.518,,\n");
+    CHECK(o.out ==
+          header + "\"12,5 H7\",hole,12.5,0,18,12.500,12.518,,\n12.5 H7,hole,12.5,0,18,12.500,12.518,,\n");
 }
 
 TEST_CASE("a line longer than any buffer") {

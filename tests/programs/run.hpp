@@ -1,13 +1,13 @@
 #ifndef FITWRIGHT_TESTS_PROGRAMS_RUN_HPP
 #define FITWRIGHT_TESTS_PROGRAMS_RUN_HPP
 
+#include <sys/wait.h>
+
 #include <cstdlib>
 #include <fstream>
 #include <iterator>
 #include <string>
 #include <string_view>
-
-#include <sys/wait.h>
 
 // Runs the program under test through the shell, in the folder of the build made for it.
 
@@ -30,7 +30,8 @@ struct outcome {
 /// the folder to write to.
 inline outcome run(std::string arguments, std::string_view input = {}, const std::string& folder = work) {
     std::ofstream(work + "/in", std::ios::binary) << input;
-    for (std::size_t at = 0; (at = arguments.find("{}")) != std::string::npos;) arguments.replace(at, 2, work);
+    for (std::size_t at = 0; (at = arguments.find("{}")) != std::string::npos;)
+        arguments.replace(at, 2, work);
     const std::string files = " < '" + work + "/in' > '" + work + "/out' 2> '" + work + "/err'";
     const std::string command = "cd '" + folder + "' && '" FITWRIGHT_PROGRAM "' " + arguments + files;
     const int ended = std::system(command.c_str());
@@ -44,7 +45,8 @@ inline std::string difference(std::string_view got, std::string_view wanted) {
         const std::string_view g = got.substr(0, got.find('\n'));
         const std::string_view w = wanted.substr(0, wanted.find('\n'));
         if (g != w || g.size() == got.size() || w.size() == wanted.size())
-            return "line " + std::to_string(line) + ": '" + std::string(g) + "', not '" + std::string(w) + "'";
+            return "line " + std::to_string(line) + ": '" + std::string(g) + "', not '" + std::string(w) +
+                   "'";
         got.remove_prefix(g.size() + 1);
         wanted.remove_prefix(w.size() + 1);
     }

@@ -25,7 +25,8 @@ enum class table_reading : std::uint8_t {
     return "";
 }
 
-/// A mean coefficient of expansion between 20 °C and some temperature, with its spread.
+/// A mean coefficient of expansion between 20 °C and some temperature, with its spread, and where the
+/// value comes from.
 class mean_coefficient {
 public:
     constexpr mean_coefficient(double value, double lowest, double highest, table_reading how,
@@ -93,20 +94,23 @@ struct hot_means {
 
 [[nodiscard]] constexpr mean_coefficient with_spread(const material& m, double mean, table_reading how,
                                                      confidence how_sure) noexcept {
-    const double usual = usual_spread(m.family);
-    double below = usual; // how far the lowest is below the value, as a part of it
+    const double usual = usual_spread(m.family) * (mean < 0 ? -mean : mean);
+    double below = usual;
     double above = usual;
-    const expansion_means& e = m.expansion;
-    if (e.to_100_degC && e.lowest) below = 1 - (*e.lowest).value() / (*e.to_100_degC).value();
-    if (e.to_100_degC && e.highest) above = (*e.highest).value() / (*e.to_100_degC).value() - 1;
+    if (const auto& to_100 = m.expansion.to_100_degC) {
+        const double printed = (*to_100).value();
+        const double scale = printed > 0 ? mean / printed : 1;
+        if (const auto& lowest = m.expansion.lowest) below = (printed - (*lowest).value()) * scale;
+        if (const auto& highest = m.expansion.highest) above = ((*highest).value() - printed) * scale;
+    }
     const double least = how == table_reading::extrapolated ? usual : 0;
     if (below < least) below = least;
     if (above < least) above = least;
-    return {mean, mean * (1 - below), mean * (1 + above), how, {m.documents, m.name, how_sure}};
+    return {mean, mean - below, mean + above, how, {m.documents, m.name, how_sure}};
 }
 
-[[nodiscard]] constexpr mean_coefficient between(const material& m, const mean_to& a, const mean_to& b,
-                                                 double celsius) noexcept {
+[[nodiscard]] constexpr mean_coefficient on_the_line(const material& m, const mean_to& a, const mean_to& b,
+                                                     double celsius) noexcept {
     if (celsius == a.celsius) return with_spread(m, a.mean, table_reading::tabulated, a.how_sure);
     if (celsius == b.celsius) return with_spread(m, b.mean, table_reading::tabulated, b.how_sure);
     const double mean = a.mean + (b.mean - a.mean) * ((celsius - a.celsius) / (b.celsius - a.celsius));
@@ -124,8 +128,7 @@ inline constexpr double coldest_without_cold_mean = -40;
     error::composer say(error_code::temperature_out_of_range);
     if (!(celsius > absolute_zero_celsius))
         return say << "this is not a temperature; allowed: above -273.15 C";
-    say << "the expansion of " << m.name << " is not known "
-        << (celsius < coldest ? "so far below " : "above ")
+    say << "the expansion of " << m.name << " is not known " << (celsius < coldest ? "below " : "above ")
         << static_cast<std::int64_t>(celsius < coldest ? coldest : hottest)
         << " C; allowed: " << static_cast<std::int64_t>(coldest) << " to "
         << static_cast<std::int64_t>(hottest) << " C, or a material of your own that states more";
@@ -162,13 +165,13 @@ inline constexpr double coldest_without_cold_mean = -40;
     if (t >= 20) {
         std::size_t i = 1;
         while (hot.row[i].celsius < t) ++i;
-        return between(m, hot.row[i - 1], hot.row[i], t);
+        return on_the_line(m, hot.row[i - 1], hot.row[i], t);
     }
     if (!cold) return with_spread(m, first.mean, table_reading::extrapolated, first.how_sure);
     const mean_to coolest{-190, (*cold).value(), cold.how_sure()};
     if (t < coolest.celsius)
         return with_spread(m, coolest.mean, table_reading::extrapolated, coolest.how_sure);
-    return between(m, coolest, {20, first.mean, first.how_sure}, t);
+    return on_the_line(m, coolest, {20, first.mean, first.how_sure}, t);
 }
 
 } // namespace fitwright

@@ -83,7 +83,7 @@ inline constexpr material_figures monel_400              {  1390,  1390,  1390, 
 inline constexpr material_figures inconel_718            {  1300,     0,     0,  1330, 1360, 1420,    0,  20000,  290,  8190,   1030,    0,  500, "m-mmm- mmm mm"};
 inline constexpr material_figures gauge_block_steel      {  1150,  1050,  1250,     0,    0,    0,    0,  20500,  290,  7800,      0,    0,   60, "mm---- mmm -m"};
 inline constexpr material_figures granite                {   650,   650,   790,     0,    0,    0,    0,   6000,  250,  2900,      0,    0,   60, "um---- mmm -m"};
-inline constexpr material_figures borosilicate_glass_3_3 {   330,   330,   400,   330,  330,    0,    0,   6400,  200,  2230,      0,    0,  450, "mmmm-- mmm -m"};
+inline constexpr material_figures borosilicate_glass     {   330,   330,   400,   330,  330,    0,    0,   6400,  200,  2230,      0,    0,  450, "mmmm-- mmm -m"};
 // clang-format on
 
 } // namespace fitwright::detail::figures

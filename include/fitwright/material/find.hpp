@@ -19,11 +19,11 @@ namespace fitwright {
 /// Error: no such name, or a word that several materials share; up to three that may be meant are named.
 [[nodiscard]] constexpr result<material>
 find_material(std::string_view name, rows<const material*> among = all_materials()) noexcept {
-    const text written(name.data(), name.size());
-    const detail::bare_name wanted(written);
+    const text asked(name.data(), name.size());
+    const detail::bare_name wanted(asked);
     for (const material* m : among)
         if (detail::has_name(*m, wanted)) return *m;
-    return detail::no_such_material(written, among);
+    return detail::no_such_material(asked, among);
 }
 
 } // namespace fitwright

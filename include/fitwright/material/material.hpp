@@ -12,15 +12,15 @@ namespace fitwright {
 /// Mean coefficients of expansion between 20 °C and the temperature named; what is left out is not
 /// known. A hole grows like the solid that would fill it.
 struct expansion_means {
-    property<expansion_coefficient> to_100_degC;
+    property<expansion_coefficient> to_100_degC = {};
     /// The least and the greatest that handbooks give for 20 to 100 °C.
-    property<expansion_coefficient> lowest;
-    property<expansion_coefficient> highest;
-    property<expansion_coefficient> to_200_degC;
-    property<expansion_coefficient> to_300_degC;
-    property<expansion_coefficient> to_500_degC;
+    property<expansion_coefficient> lowest = {};
+    property<expansion_coefficient> highest = {};
+    property<expansion_coefficient> to_200_degC = {};
+    property<expansion_coefficient> to_300_degC = {};
+    property<expansion_coefficient> to_500_degC = {};
     /// Between -190 °C and 20 °C: a cold part shrinks less for each kelvin than a hot one grows.
-    property<expansion_coefficient> cooled_to_minus_190_degC;
+    property<expansion_coefficient> cooled_to_minus_190_degC = {};
 };
 
 /// What a part is made of. Your own metal is written with designated initialisers, and what you
@@ -28,12 +28,12 @@ struct expansion_means {
 ///
 ///     constexpr material gunmetal{.name = "our gunmetal",
 ///                                 .family = material_family::copper_alloy,
-///                                 .expansion = {.to_100_degC = 18.0 * ppm_per_kelvin()},
-///                                 .youngs_modulus = 100.0 * gigapascal()};
+///                                 .expansion = {.to_100_degC = ppm_per_kelvin(18)},
+///                                 .youngs_modulus = gigapascals(100)};
 struct material {
     text name;
     material_family family = material_family::other;
-    /// Designations and other names, "; " between them.
+    /// Designations and other names, a semicolon between them.
     text other_names = "";
     /// Heat treatment or form for which the yield strength holds.
     text condition = "";
@@ -48,7 +48,7 @@ struct material {
     property<pressure> least_yield_strength = {};
     /// Heated further than this to assemble it, the part is spoilt or changed for good.
     property<temperature> highest_heating = {};
-    /// What happens beyond `highest_heating`.
+    /// Why no further.
     text heating_limit_reason = "";
 
     /// What to mind in the shop.

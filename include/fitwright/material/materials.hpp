@@ -129,7 +129,7 @@ inline constexpr material tool_steel_d2 = on_shelf(detail::figures::tool_steel_d
     "hardened, 60 HRC", detail::read_in::handbooks, "it is tempered at 180 to 220 C"});
 inline constexpr material tool_steel_m2 = on_shelf(detail::figures::tool_steel_m2, {
     material_family::tool_steel, "high-speed steel M2",
-    "AISI M2; M2; HS6-5-2; EN HS6-5-2; 1.3343; high-speed steel",
+    "AISI M2; M2; HS6-5-2; EN HS6-5-2; 1.3343; tool steel M2; high-speed steel",
     "hardened, 63-65 HRC", detail::read_in::handbooks, "it is tempered at 540 to 560 C"});
 inline constexpr material tool_steel_h13 = on_shelf(detail::figures::tool_steel_h13, {
     material_family::tool_steel, "tool steel H13",
@@ -177,7 +177,7 @@ inline constexpr material valve_steel_x45crsi9_3 = on_shelf(detail::figures::val
     "quenched and tempered", detail::read_in::en_10090, "it is tempered at 720 to 820 C"});
 inline constexpr material grey_iron_gjl_250 = on_shelf(detail::figures::grey_iron_gjl_250, {
     material_family::cast_iron, "grey cast iron GJL-250",
-    "EN-GJL-250; GJL-250; ASTM A48 class 30; ASTM A48 class 35; grey cast iron; gray cast iron",
+    "EN-GJL-250; GJL-250; ASTM A48 class 30; ASTM A48 class 35; grey iron GJL-250; grey cast iron; gray cast iron",
     "as cast", detail::read_in::en_1561,
     "the iron grows",
     "brittle: count on half its tensile strength; its elasticity falls with load"});
@@ -203,7 +203,7 @@ inline constexpr material aluminium_7075_t6 = on_shelf(detail::figures::aluminiu
     "T6, T651", detail::read_in::callister, "it is aged at 120 C"});
 inline constexpr material aluminium_356_t6 = on_shelf(detail::figures::aluminium_356_t6, {
     material_family::aluminium, "cast aluminium 356-T6",
-    "356.0; 356; 356-T6; EN AC-42000; AC-42000; EN AC-42100; AC-42100; aluminium casting 356; cast aluminum 356-T6",
+    "356.0; 356; 356-T6; EN AC-42000; AC-42000; EN AC-42100; AC-42100; aluminium 356-T6; aluminium casting 356; cast aluminum 356-T6",
     "T6, permanent mould", detail::read_in::callister, "it is aged at about 155 C", "sand cast it yields at 165 MPa"});
 inline constexpr material brass_c36000 = on_shelf(detail::figures::brass_c36000, {
     material_family::copper_alloy, "brass C36000",
@@ -223,7 +223,7 @@ inline constexpr material phosphor_bronze_cusn5 = on_shelf(detail::figures::phos
     "a half-hard 25 mm rod yields at 400 MPa, annealed at about 130 MPa"});
 inline constexpr material bronze_cusn7zn4pb7 = on_shelf(detail::figures::bronze_cusn7zn4pb7, {
     material_family::copper_alloy, "bearing bronze CuSn7Zn4Pb7",
-    "EN CC493K; CC493K; CuSn7Zn4Pb7; CuSn7Zn4Pb7-C; UNS C93200; C93200; SAE 660; leaded tin bronze",
+    "EN CC493K; CC493K; CuSn7Zn4Pb7; CuSn7Zn4Pb7-C; UNS C93200; C93200; SAE 660; bronze CuSn7Zn4Pb7; leaded tin bronze",
     "as cast", detail::read_in::callister_astm_bronze,
     "lead sweats out near 327 C",
     "low yield: a press fit often yields the wall of a bush"});
@@ -251,13 +251,13 @@ inline constexpr material titanium_grade_2 = on_shelf(detail::figures::titanium_
     "annealed", detail::read_in::callister});
 inline constexpr material magnesium_az31 = on_shelf(detail::figures::magnesium_az31, {
     material_family::magnesium, "magnesium AZ31B",
-    "AZ31B; AZ31; magnesium wrought AZ31B",
+    "AZ31B; AZ31; magnesium AZ31; magnesium wrought AZ31B",
     "H24, F", detail::read_in::callister,
     "it loses strength quickly",
     "chips and dust burn: no open flame, no water on a fire"});
 inline constexpr material magnesium_az91 = on_shelf(detail::figures::magnesium_az91, {
     material_family::magnesium, "magnesium AZ91D",
-    "AZ91D; AZ91; magnesium die cast AZ91D",
+    "AZ91D; AZ91; magnesium AZ91; magnesium die cast AZ91D",
     "as die cast", detail::read_in::callister, "it creeps", "chips and dust burn: no open flame, no water on a fire"});
 inline constexpr material zinc_zamak_3 = on_shelf(detail::figures::zinc_zamak_3, {
     material_family::zinc, "zinc Zamak 3",
@@ -273,7 +273,7 @@ inline constexpr material invar_36 = on_shelf(detail::figures::invar_36, {
     "machining and heat change its expansion"});
 inline constexpr material tungsten_carbide_6_co = on_shelf(detail::figures::tungsten_carbide_6_co, {
     material_family::ceramic, "tungsten carbide, 6 % cobalt",
-    "tungsten carbide 6 % Co; ISO K10; K10; ISO K20; K20",
+    "tungsten carbide 6 % Co; tungsten carbide 6 Co; ISO K10; K10; ISO K20; K20",
     "sintered", detail::read_in::carbide, "it oxidises", "brittle: keep it in compression; never quench it"});
 inline constexpr material silicon_nitride = on_shelf(detail::figures::silicon_nitride, {
     material_family::ceramic, "silicon nitride",
@@ -301,11 +301,11 @@ inline constexpr material peek = on_shelf(detail::figures::peek, {
     "extruded", detail::read_in::makers, "", "above 143 C it grows twice as fast"});
 inline constexpr material uhmw_polyethylene = on_shelf(detail::figures::uhmw_polyethylene, {
     material_family::plastic, "UHMW polyethylene",
-    "UHMWPE; UHMW-PE; PE-UHMW",
+    "UHMWPE; PE-UHMW",
     "pressed", detail::read_in::makers});
 inline constexpr material epoxy_unfilled = on_shelf(detail::figures::epoxy_unfilled, {
     material_family::plastic, "epoxy casting resin, unfilled",
-    "epoxy casting resin unfilled; epoxy resin unfilled",
+    "epoxy casting resin unfilled; epoxy resin unfilled; epoxy unfilled",
     "cured", detail::read_in::general});
 inline constexpr material nickel_200 = on_shelf(detail::figures::nickel_200, {
     material_family::nickel_alloy, "nickel 200",
@@ -327,7 +327,7 @@ inline constexpr material granite = on_shelf(detail::figures::granite, {
     material_family::ceramic, "granite",
     "granite surface plate",
     "", detail::read_in::general, "a gauge must not change"});
-inline constexpr material borosilicate_glass_3_3 = on_shelf(detail::figures::borosilicate_glass_3_3, {
+inline constexpr material borosilicate_glass = on_shelf(detail::figures::borosilicate_glass, {
     material_family::ceramic, "borosilicate glass 3.3",
     "borosilicate glass",
     "", detail::read_in::iso_3585, "", "brittle"});

@@ -34,31 +34,33 @@ struct bare_name {
     [[nodiscard]] constexpr text view() const noexcept { return {characters, size}; }
 };
 
-/// The names of a material, one after another; an empty one behind the last.
+/// The names of a material, one after another.
 class names_of {
 public:
-    constexpr explicit names_of(const material& m) noexcept : rest_(m.other_names), next_(m.name) {}
+    constexpr explicit names_of(const material& m) noexcept : current_(m.name), rest_(m.other_names) {}
 
-    [[nodiscard]] constexpr text next() noexcept {
-        const text name = next_;
+    [[nodiscard]] constexpr bool is_done() const noexcept { return is_done_; }
+    [[nodiscard]] constexpr text current() const noexcept { return current_; }
+
+    constexpr void advance() noexcept {
+        is_done_ = rest_.empty();
         std::size_t size = 0;
         while (size < rest_.size() && rest_[size] != ';') ++size;
-        next_ = text(rest_.data(), size);
+        current_ = text(rest_.data(), size);
         if (size < rest_.size()) ++size;
         rest_ = text(rest_.data() + size, rest_.size() - size);
-        return name;
     }
 
 private:
+    text current_;
     text rest_;
-    text next_;
+    bool is_done_ = false;
 };
 
 [[nodiscard]] constexpr bool has_name(const material& m, const bare_name& wanted) noexcept {
     if (wanted.size == 0 || wanted.is_cut) return false;
-    names_of names(m);
-    for (text name = names.next(); !name.empty(); name = names.next())
-        if (bare_name(name).view() == wanted.view()) return true;
+    for (names_of names(m); !names.is_done(); names.advance())
+        if (bare_name(names.current()).view() == wanted.view()) return true;
     return false;
 }
 
@@ -101,9 +103,8 @@ inline constexpr std::size_t too_far_off = 5;
 [[nodiscard]] constexpr std::size_t distance(const material& m, const bare_name& wanted) noexcept {
     std::size_t nearest = too_far_off;
     const std::size_t slips_allowed = wanted.size < 3 ? 0 : wanted.size < 6 ? 1 : wanted.size < 10 ? 2 : 3;
-    names_of names(m);
-    for (text name = names.next(); !name.empty(); name = names.next()) {
-        const bare_name bare(name);
+    for (names_of names(m); !names.is_done(); names.advance()) {
+        const bare_name bare(names.current());
         const std::size_t slips = slips_between(bare.view(), wanted.view(), slips_allowed);
         if (slips <= slips_allowed && slips < nearest) nearest = slips;
         const bool is_part = wanted.size > 2 && bare.view().find(wanted.view()) != text::npos;
@@ -142,12 +143,12 @@ inline constexpr std::size_t too_far_off = 5;
     if (is_shared)
         say << " may be one of " << sharing << " materials; allowed: one by its full name, such as ";
     else say << " is not a material known here; allowed: a standard designation or a common name";
-    if (nearest[0] == nullptr) return say << ", or a material of your own";
+    if (distances[0] == too_far_off) return say << ", or a material of your own";
     if (!is_shared) say << "; near to it: ";
     say.begin_suggestion() << nearest[0]->name;
     say.end_suggestion();
     for (std::size_t i = 1; i < 3; ++i)
-        if (nearest[i] != nullptr) say << ", '" << nearest[i]->name << "'";
+        if (distances[i] < too_far_off) say << ", '" << nearest[i]->name << "'";
     return say;
 }
 

@@ -62,7 +62,7 @@ inline constexpr const material* shelf[] = {
     &materials::inconel_718,
     &materials::gauge_block_steel,
     &materials::granite,
-    &materials::borosilicate_glass_3_3,
+    &materials::borosilicate_glass,
 };
 static_assert(sizeof shelf / sizeof shelf[0] == 54);
 

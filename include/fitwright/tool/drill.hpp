@@ -136,21 +136,20 @@ inline constexpr auto letter_drills = listed<letter_drill_count>([](std::size_t 
 }
 
 struct drill_tolerance_row {
-    std::int16_t over_tenths;
     std::int32_t upto_tenths;
     std::int8_t minus_tenths;
 };
 
-// ASME B94.11M, diameter tolerance of drills, in 0.0001 in; minus only. From memory.
+// ASME B94.11M, diameter tolerance of drills from 0.0135 in on, in 0.0001 in; minus only. From memory.
 // clang-format off
 inline constexpr drill_tolerance_row inch_drill_tolerance_table[] = {
-    //  over    up to  minus
-    {    135,    1250,    5},
-    {   1250,    2500,    7},
-    {   2500,    5000,   10},
-    {   5000,   10000,   12},
-    {  10000,   20000,   15},
-    {  20000,   35000,   20},
+    // up to  minus
+    {   1250,     5},
+    {   2500,     7},
+    {   5000,    10},
+    {  10000,    12},
+    {  20000,    15},
+    {  35000,    20},
 };
 // clang-format on
 static_assert(sizeof inch_drill_tolerance_table / sizeof inch_drill_tolerance_table[0] == 6);
@@ -233,7 +232,7 @@ constexpr result<tool_limits> drill_limits(length diameter, drill_tolerance whic
         const auto h8 = limits(diameter, shaft_class{position::h, grade::it8});
         return tool_limits(h8->lower_limit(), diameter, sources::drill_h8);
     }
-    if (diameter >= detail::printed_tenths(detail::inch_drill_tolerance_table[0].over_tenths))
+    if (diameter >= detail::printed_tenths(135))
         for (const auto& row : detail::inch_drill_tolerance_table)
             if (diameter <= detail::printed_tenths(row.upto_tenths))
                 return tool_limits(diameter - detail::printed_tenths(row.minus_tenths), diameter,

@@ -57,7 +57,8 @@ inline constexpr jig_drilling_row jig_drilling_table[] = {
 // clang-format on
 inline constexpr int oversize_row_count = sizeof oversize_table / sizeof oversize_table[0];
 static_assert(oversize_row_count == 6);
-static_assert(sizeof jig_drilling_table / sizeof jig_drilling_table[0] == 6);
+inline constexpr int jig_drilling_row_count = sizeof jig_drilling_table / sizeof jig_drilling_table[0];
+static_assert(jig_drilling_row_count == 6);
 
 [[nodiscard]] constexpr bool has_test_figures(length drill) noexcept {
     return drill >= printed_64ths(oversize_table[0].diameter_64ths) &&
@@ -65,7 +66,8 @@ static_assert(sizeof jig_drilling_table / sizeof jig_drilling_table[0] == 6);
 }
 
 [[nodiscard]] constexpr bool has_jig_tolerance(length drill) noexcept {
-    return drill >= printed_tenths(135) && drill <= printed_tenths(20'000);
+    return drill >= printed_tenths(135) &&
+           drill <= printed_tenths(jig_drilling_table[jig_drilling_row_count - 1].upto_tenths);
 }
 
 /// For a drill with test figures.
