@@ -2,10 +2,11 @@
 #       -P check_headers.cmake
 #
 #   alone                   each header in a file of its own, included twice and nothing else
+#   reversed                every header, the last first
 #   hostile_macros          every header after tests/headers/hostile_macros.hpp
 #   no_exceptions_no_rtti   every header under -fno-exceptions -fno-rtti
 #
-# Under our warnings, as errors. The last two compile all headers in one go, and each for itself
+# Under our warnings, as errors. All but the first compile all headers in one go, and each for itself
 # only where that fails, to tell which header it is.
 cmake_minimum_required(VERSION 3.24)
 include("${COMPILER}")
@@ -43,6 +44,8 @@ if(FLAVOUR STREQUAL "hostile_macros")
     endforeach()
 elseif(FLAVOUR STREQUAL "no_exceptions_no_rtti")
     set(flags -fno-exceptions -fno-rtti)
+elseif(FLAVOUR STREQUAL "reversed")
+    list(REVERSE headers)
 elseif(NOT FLAVOUR STREQUAL "alone")
     message(FATAL_ERROR "unknown flavour '${FLAVOUR}'")
 endif()

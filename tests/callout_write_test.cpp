@@ -37,7 +37,7 @@ TEST_CASE("every class at many sizes, in every unit: write, then read") {
     for (const length size : many_sizes)
         for (int p = 0; p < position_count; ++p)
             for (int g = 0; g < grade::count; ++g)
-                for (const written_unit u : {written_unit::mm, written_unit::um, written_unit::in, written_unit::thou}) {
+                for (const written_unit u : {written_unit::mm, written_unit::um, written_unit::in, written_unit::thousandth}) {
                     const callout_style style{.unit = u, .diameter_sign = g % 2 == 0};
                     const hole_class hole{static_cast<position>(p), grade::from_step(g)};
                     const shaft_class shaft{static_cast<position>(p), grade::from_step(g)};

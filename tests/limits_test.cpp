@@ -115,7 +115,7 @@ TEST_CASE("sources and cautions") {
     FITWRIGHT_CHECK_BOTH((given(caution::hot) | caution::press_force).contains(caution::press_force));
     FITWRIGHT_CHECK_BOTH(!(given(caution::hot) | caution::press_force).contains(caution::cold));
     FITWRIGHT_CHECK_BOTH((cautions(caution::hot) | caution::hot) == cautions(caution::hot));
-    for (const auto c : {caution::hot, caution::cold, caution::press_force, caution::pressure,
+    for (const auto c : {caution::hot, caution::cold, caution::press_force, caution::under_pressure,
                          caution::rotating, caution::brittle, caution::chemical})
         CHECK(!in_words(c).empty());
 }

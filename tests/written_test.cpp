@@ -83,8 +83,8 @@ TEST_CASE("other units, as needed") {
     FITWRIGHT_CHECK_BOTH(written(given(0.25_in), {.unit = in}) == "0.25");
     FITWRIGHT_CHECK_BOTH(written(given(0.0001_in), {.unit = in}) == "0.0001");
     FITWRIGHT_CHECK_BOTH(written(given(0.015625_in), {.unit = in}) == "0.015625"); // 1/64
-    FITWRIGHT_CHECK_BOTH(written(given(1.5_thou), {.unit = thou}) == "1.5");
-    FITWRIGHT_CHECK_BOTH(written(given(1_in), {.unit = thou}) == "1000");
+    FITWRIGHT_CHECK_BOTH(written(given(1.5_thou), {.unit = thousandth}) == "1.5");
+    FITWRIGHT_CHECK_BOTH(written(given(1_in), {.unit = thousandth}) == "1000");
 }
 
 TEST_CASE("so many decimals: exact if there is room, else the nearest, ties away from zero") {
@@ -119,7 +119,7 @@ TEST_CASE("against another way of dividing, for lengths of every magnitude") {
         state = state * 6364136223846793005u + 1442695040888963407u;
         const auto n = static_cast<std::int64_t>(state >> (1 + i % 63)); // as many small ones as large
         for (const std::int64_t signed_n : {n, -n}) {
-            for (const written_unit u : {mm, um, nm, in, thou}) {
+            for (const written_unit u : {mm, um, nm, in, thousandth}) {
                 for (const int decimals : {0, 1, 3, 4, 6, 9}) {
                     const std::string got = written(nanometres(signed_n), {.unit = u, .decimals = decimals});
                     if (got != expected(signed_n, u, decimals))
@@ -152,7 +152,7 @@ TEST_CASE("as needed is enough to read back the same nanometre") {
             CHECK(reads_back(um));
             CHECK(reads_back(nm));
             CHECK(reads_back(in));
-            CHECK(reads_back(thou));
+            CHECK(reads_back(thousandth));
         }
     }
 }
@@ -169,12 +169,12 @@ TEST_CASE("the ends of the range") {
 }
 
 TEST_CASE("units") {
-    for (const written_unit u : {mm, um, nm, in, thou}) CHECK(one(u).nanometres() == in_unit(u));
+    for (const written_unit u : {mm, um, nm, in, thousandth}) CHECK(one(u).nanometres() == in_unit(u));
     FITWRIGHT_CHECK_BOTH(in_words(given(mm)) == "mm");
     FITWRIGHT_CHECK_BOTH(in_words(given(um)) == "um");
     FITWRIGHT_CHECK_BOTH(in_words(given(nm)) == "nm");
     FITWRIGHT_CHECK_BOTH(in_words(given(in)) == "in");
-    FITWRIGHT_CHECK_BOTH(in_words(given(thou)) == "thou");
+    FITWRIGHT_CHECK_BOTH(in_words(given(thousandth)) == "thou");
 }
 
 // ISO 129-1: both deviations with the same number of decimals, nothing as 0.

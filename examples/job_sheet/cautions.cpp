@@ -28,7 +28,7 @@ fitwright::cautions that_bite(const pair_answer& a, const job& j) {
     fitwright::cautions all;
     if (either([&](const part& part) { return gets_hot(part, j); })) all = all | caution::hot;
     if (may_be_tight) all = all | caution::press_force;
-    if (p.pressure) all = all | caution::pressure;
+    if (p.pressure) all = all | caution::under_pressure;
     if (p.wants_to(want::turns)) all = all | caution::rotating;
     if (either([](const part& part) { return part.brittle; })) all = all | caution::brittle;
     return all;
@@ -40,7 +40,7 @@ std::vector<std::string> cautions_of(const pair_answer& a, const job& j) {
     const fitwright::cautions biting = that_bite(a, j);
     std::vector<std::string> all;
     for (const caution c :
-         {caution::hot, caution::press_force, caution::pressure, caution::rotating, caution::brittle})
+         {caution::hot, caution::press_force, caution::under_pressure, caution::rotating, caution::brittle})
         if (biting.contains(c)) all.emplace_back(in_words(c));
     all.insert(all.end(), a.asked.cautions.begin(), a.asked.cautions.end());
     if (!all.empty())

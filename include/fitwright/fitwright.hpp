@@ -14,7 +14,9 @@
 #include <fitwright/iso286.hpp>
 #include <fitwright/length.hpp>
 #include <fitwright/limits.hpp>
+#include <fitwright/material.hpp>
 #include <fitwright/source.hpp>
+#include <fitwright/tool.hpp>
 #include <fitwright/units.hpp>
 #include <fitwright/version.hpp>
 #include <fitwright/written.hpp>

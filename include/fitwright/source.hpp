@@ -43,7 +43,7 @@ enum class caution : std::uint16_t {
     hot = 1,
     cold = 2,
     press_force = 4,
-    pressure = 8,
+    under_pressure = 8,
     rotating = 16,
     brittle = 32,
     chemical = 64,
@@ -81,7 +81,7 @@ constexpr cautions operator|(caution a, caution b) noexcept { return cautions(a)
         return "Cold burns; liquid nitrogen and dry ice drive out the air: gloves, face shield, open windows.";
     case caution::press_force:
         return "Pressing stores force: guard the work, stand aside, never a hammer on a hard or brittle part.";
-    case caution::pressure:
+    case caution::under_pressure:
         return "Pressure stores energy: relief valve first, follow local codes, have a qualified person check it.";
     case caution::rotating:
         return "Turning parts catch and burst: guards on, no loose sleeves, check the safe speed.";

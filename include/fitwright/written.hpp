@@ -7,7 +7,7 @@
 namespace fitwright {
 
 /// The units that lengths are written in.
-enum class written_unit : std::uint8_t { mm, um, nm, in, thou };
+enum class written_unit : std::uint8_t { mm, um, nm, in, thousandth };
 
 /// How to write a length as digits.
 struct number_format {
@@ -28,7 +28,7 @@ struct number_format {
     case written_unit::um: return "um";
     case written_unit::nm: return "nm";
     case written_unit::in: return "in";
-    case written_unit::thou: return "thou";
+    case written_unit::thousandth: return "thou";
     }
     return "";
 }
@@ -40,7 +40,7 @@ struct number_format {
     case written_unit::um: return length::from_nanometres(1'000);
     case written_unit::nm: return length::from_nanometres(1);
     case written_unit::in: return length::from_nanometres(25'400'000);
-    case written_unit::thou: return length::from_nanometres(25'400);
+    case written_unit::thousandth: return length::from_nanometres(25'400);
     }
     return {};
 }

@@ -184,7 +184,7 @@ private:
             if (word.empty() || is_digit(ahead.peek())) return {};
             if (word == "mm") n.unit = written_unit::mm;
             else if (word == "in" || word == "inch") n.unit = written_unit::in;
-            else if (word == "thou") n.unit = written_unit::thou;
+            else if (word == "thou") n.unit = written_unit::thousandth;
             else if (word == "nm") n.unit = written_unit::nm;
             else if (word == "um" || word == "\u00B5m" || word == "\u03BCm") n.unit = written_unit::um;
             else {
@@ -231,6 +231,7 @@ private:
 
     /// RC, LC, LT, LN, FN: no letters of ISO 286. In small letters too, to be refused by name.
     [[nodiscard]] static constexpr bool is_inch_family(text word) noexcept {
+        if (word.size() != 2) return false;
         const auto family = letters_in_case(word, side::hole);
         return family == "RC" || family == "LC" || family == "LT" || family == "LN" || family == "FN";
     }
