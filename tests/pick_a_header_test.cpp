@@ -2,8 +2,10 @@
 // tests/readme_test.cpp looks each of them up in this file.
 
 #include <fitwright/choose.hpp>
+#include <fitwright/choose/next_reamer.hpp>
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
+#include <fitwright/tool/trials.hpp>
 
 #include <doctest/doctest.h>
 
@@ -49,6 +51,47 @@ TEST_CASE("the calls of the README's table do what it says") {
     CHECK(rounded_inwards(bore, 0.0001_in)->upper_limit() == 0.4731_in);
     CHECK(target_on_grid(bore, 0.01_mm).value() == 12.01_mm);
 
+    CHECK(inch_fit(inch_fit_class::rc4, 0.5_in)->min_clearance() == 0.0006_in); // ANSI B4.1, RC4
+    CHECK(inch_fit("RC4", 0.5_in)->max_clearance() == 0.0023_in);
+    CHECK(general_tolerance(25_mm, general_class::medium).value() == 0.2_mm);       // ISO 2768-1 Table 1
+    CHECK(clearance_hole(6_mm, clearance_series::medium)->lower_limit() == 6.6_mm); // ISO 273
+    CHECK(tapping_drill(*coarse_thread(6_mm))->drill == 5_mm);                      // ISO 2306
+
+    const auto steel = material_family::steel;
+    const drawer_tool drawer[] = {twist_drills({.from = 1_mm, .upto = 13_mm, .step = 0.1_mm}),
+                                  hand_reamer(12_mm, "H7"_hole_class), hand_reamer(13_mm, "H7"_hole_class)};
+    CHECK(reamer_for(bore).upper_limit() == 12.015_mm); // DIN 1420: 12.018 less 3 um
+    CHECK(drill_under_reamer(10_mm, drill_series::metric, finishing::hand_reaming, steel)->diameter ==
+          9.7_mm);
+    CHECK(drilled_hole(9.7_mm)->least() > 9.7_mm);
+    CHECK(plan_hole(bore, drawer, materials::brass_cuzn39pb3)->steps().size() == 3);
+
+    const measured_shaft rod(7.970_mm, 2_um);
+    const measured_hole trials[] = {{7.979_mm, 1_um}, {7.981_mm, 1_um}, {7.980_mm, 1_um}};
+    const auto trial_cut = overcut_from_trials(trials, rod);
+    REQUIRE(trial_cut.has_value());
+    const overcut cut = *trial_cut;
+    CHECK(bit_hole(rod, cut).mean() > 7.970_mm);
+
+    const measured_hole trial(11.962_mm, 2_um);
+    const radius_offset control{.increment = on_radius(1_um),
+                                .largest_change = on_radius(50_um),
+                                .sense = offset_sense::larger_makes_larger};
+    CHECK(offset_to_recut(trial, bore, control)->change.value > 0_mm);
+    CHECK(divisions_to_go(trial, bore, on_radius(1_thou))->divisions == 0);
+
+    CHECK(plug_gauge(bore)->go.lower_limit() > 12_mm);
+    CHECK(ring_gauge(pin)->go.upper_limit() < 12_mm);
+    CHECK(judge(measured_shaft(11.99_mm, 4_um), pin) == verdict::accept);
+    CHECK(acceptance_band(pin, 2_um)->upper_limit() == 11.992_mm);
+    CHECK(materials::steel_c45.family == material_family::steel);
+    CHECK(find_material("CuZn39Pb3").has_value());
+
+    CHECK(nearest_class(bore, 12_mm)->miss() == 0_nm);
+    const measured_hole too_large(12.08_mm, 3_um);
+    CHECK(shaft_for(too_large, {6_um, 35_um}).has_value());
+    CHECK(sleeve_for(too_large, bore, {.wall = 1.5_mm})->seat.nominal() == 16_mm);
+    CHECK(next_reamer_up(too_large, drawer, steel)->tool.nominal == 13_mm);
     CHECK(bore_for(measured_shaft{7.968_mm, 2_um}, {8_um, 20_um})->lower_limit() == 7.978_mm);
     const measured_hole holes[] = {{8.010_mm, 1_um}};
     const measured_shaft shafts[] = {{7.996_mm, 1_um}};
