@@ -4,7 +4,11 @@
 #include <fitwright/choose.hpp>
 #include <fitwright/choose/next_reamer.hpp>
 #include <fitwright/fitwright.hpp>
+#include <fitwright/gauge.hpp>
+#include <fitwright/general.hpp>
 #include <fitwright/io.hpp>
+#include <fitwright/material.hpp>
+#include <fitwright/tool.hpp>
 #include <fitwright/tool/trials.hpp>
 
 #include <doctest/doctest.h>

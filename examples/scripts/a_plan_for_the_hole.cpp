@@ -1,6 +1,8 @@
-// From the drawer to the hole: which steps, to what size, and where an error can still be put right.
+// From the drawer to the hole: which steps, and to what size.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
+#include <fitwright/material.hpp>
+#include <fitwright/tool.hpp>
 
 #include <iostream>
 
@@ -18,10 +20,9 @@ int main() {
         std::cout << bore << '\n';
         const auto plan = plan_hole(bore, drawer, materials::brass_cuzn39pb3);
         if (!plan) std::cout << "  " << plan.error() << '\n';
-        else
-            for (const hole_step& s : plan->steps()) {
+        else for (const hole_step& s : plan->steps()) {
                 std::cout << "  " << in_words(s.operation) << ", " << s.tool.name();
-                if (s.operation != hole_operation::centre) std::cout << ": " << s.least << " to " << s.most;
+                if (s.most > 0_mm) std::cout << ": " << s.least << " to " << s.most;
                 std::cout << (s.decides_size ? ", decides the size\n" : "\n");
             }
     }

@@ -1,5 +1,6 @@
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
+
 #include <iostream>
 
 using namespace fitwright::literals;

@@ -2,6 +2,8 @@
 #include <fitwright/choose/next_reamer.hpp>
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
+#include <fitwright/material.hpp>
+#include <fitwright/tool.hpp>
 
 #include <iostream>
 
