@@ -229,8 +229,8 @@ constexpr result<tool_limits> drill_limits(length diameter, drill_tolerance whic
     if (which == drill_tolerance::metric_h8) {
         if (diameter <= length() || diameter > detail::printed_mm(100))
             return refused("drills above 0 up to 100 mm for h8");
-        const auto h8 = limits(diameter, shaft_class{position::h, grade::it8});
-        return tool_limits(h8->lower_limit(), diameter, sources::drill_h8);
+        const auto shaft_h8 = limits(diameter, shaft_class{position::h, grade::it8});
+        return tool_limits(shaft_h8->lower_limit(), diameter, sources::drill_h8);
     }
     if (diameter >= detail::printed_tenths(135))
         for (const auto& row : detail::inch_drill_tolerance_table)
