@@ -59,13 +59,19 @@ template <side Side> part_answer part_of(const role<Side>& r) {
                   .name = r.part.name,
                   .material = r.part.material,
                   .as_read = r.as_read,
+                  .is_made_here = is_made_here<Side>(r),
                   .size = {}};
     if (r.limits) p.size = size_of(*r.limits, r.measured);
     return p;
 }
 
 part_answer part_of(const link& l, std::string role) {
-    part_answer p{.role = std::move(role), .name = l.name, .material = {}, .as_read = l.callout, .size = {}};
+    part_answer p{.role = std::move(role),
+                  .name = l.name,
+                  .material = {},
+                  .as_read = l.callout,
+                  .is_made_here = false,
+                  .size = {}};
     if (l.limits) p.size = size_of(*l.limits, false);
     return p;
 }
@@ -74,24 +80,40 @@ clearance_answer clearance_of(const fitwright::fit& f) {
     return {f.min_clearance(), f.mean_clearance(), f.max_clearance(), f.kind()};
 }
 
-/// Only a hole that is bored here has a size to aim at: the job states the boring head's step.
+/// Only a hole that is bored here has a size to aim at, on the steps of the boring head's dial.
 void aim(pair_answer& a, const job& j) {
     const auto& hole = a.asked.hole;
-    if (!hole || !hole->limits || hole->measured || hole->part.supply != supply::made) return;
-    if (!j.drawer || !j.drawer->boring_head_step) return;
-    const auto target = fitwright::target_on_grid(*hole->limits, j.drawer->boring_head_step->value);
+    if (!is_made_here(hole) || !j.drawer || !j.drawer->boring_head) return;
+    const fitwright::drawer_tool& head = j.drawer->boring_head->value;
+    if (hole->limits->lower_limit() < head.least || hole->limits->upper_limit() > head.most) return;
+    const auto target = fitwright::target_on_grid(*hole->limits, head.step);
     if (target) a.parts.front().size->target = *target;
     else a.look_at.push_back("hole: " + std::string(target.error().message()));
 }
 
-pair_answer answer_pair(const pair& asked, const job& j) {
-    pair_answer a{.asked = asked,
+/// A hole that has no size of its own takes the one that suits the shaft.
+void let_shaft_lead(pair_answer& a, const job& j) {
+    a.leading = leading_of(a.asked, j);
+    if (!a.leading || !a.leading->bore || a.asked.hole->limits) return;
+    a.asked.hole->limits = *a.leading->bore;
+    a.asked.hole->as_read = "to suit the shaft";
+}
+
+pair_answer answer_pair(const pair& job_pair, const job& j) {
+    pair_answer a{.asked = job_pair,
                   .parts = {},
                   .clearance = {},
                   .instead = {},
+                  .leading = {},
+                  .making = {},
+                  .gauges = {},
+                  .readings = {},
+                  .chance = {},
                   .look_at = {},
                   .not_yet = {},
                   .cautions = {}};
+    let_shaft_lead(a, j);
+    const pair& asked = a.asked;
     if (asked.hole) a.parts.push_back(part_of(*asked.hole));
     if (asked.shaft) a.parts.push_back(part_of(*asked.shaft));
     if (asked.stack) {
@@ -103,6 +125,10 @@ pair_answer answer_pair(const pair& asked, const job& j) {
     for (const alternative& other : asked.instead)
         a.instead.push_back({other.callout, clearance_of(other.fit)});
 
+    a.making = making_of(asked.hole, j);
+    a.gauges = gauges_of(asked);
+    a.readings = readings_of(asked);
+    a.chance = chance_of(asked);
     a.look_at = what_to_look_at(a, j);
     aim(a, j);
     a.not_yet = not_yet_computed(a, j);

@@ -1,7 +1,11 @@
 #ifndef JOB_SHEET_ANSWER_HPP
 #define JOB_SHEET_ANSWER_HPP
 
+#include "chances.hpp"
+#include "checking.hpp"
 #include "job.hpp"
+#include "leading.hpp"
+#include "making.hpp"
 
 #include <optional>
 #include <string>
@@ -35,6 +39,7 @@ struct part_answer {
     std::string name;
     std::string material;
     std::string as_read;
+    bool is_made_here = false;
     std::optional<size_answer> size;
 };
 
@@ -54,10 +59,15 @@ struct alternative_answer {
 enum class status { answered, look_at, refused };
 
 struct pair_answer {
-    pair asked;
+    pair asked; ///< where the shaft leads, its hole has the limits that suit the shaft
     std::vector<part_answer> parts;
     std::optional<clearance_answer> clearance;
     std::vector<alternative_answer> instead;
+    std::optional<leading_answer> leading;
+    std::optional<making_answer> making;
+    std::vector<gauge_answer> gauges;
+    std::vector<reading_answer> readings;
+    std::optional<chance_answer> chance;
     std::vector<std::string> look_at; ///< what somebody has to decide
     std::vector<std::string> not_yet; ///< what is wanted and not computed
     std::vector<std::string> cautions;

@@ -1,4 +1,5 @@
 #include "figures.hpp"
+#include "shop_words.hpp"
 #include "writers.hpp"
 
 #include <fmt/format.h>
@@ -20,6 +21,10 @@ public:
         for (const char c : cell) line_ += c == '"' ? std::string("\"\"") : std::string(1, c);
         line_ += '"';
         return *this;
+    }
+
+    void skip(int cells) {
+        for (int i = 0; i < cells; ++i) *this << "";
     }
 
     [[nodiscard]] std::string line() const { return line_ + '\n'; }
@@ -44,7 +49,54 @@ std::string errors(const pair& p) {
 constexpr std::string_view header =
     "pair,name,status,part,part_name,material,callout,nominal_mm,lower_deviation_um,upper_deviation_um,"
     "lower_limit_mm,upper_limit_mm,lower_limit_in,upper_limit_in,target_mm,source,kind,least_clearance_um,"
-    "mean_clearance_um,greatest_clearance_um,look_at,not_yet_computed,cautions,errors\n";
+    "mean_clearance_um,greatest_clearance_um,look_at,not_yet_computed,cautions,errors,"
+    "reamer_lower_mm,reamer_upper_mm,plan,go_lower_mm,go_upper_mm,not_go_lower_mm,not_go_upper_mm,go_worn_mm,"
+    "readings,tight_percent,details\n";
+
+/// "centre drill; 13 mm drill: 13.076 to 13.204, leaves ...; ..."; or why there is no plan.
+std::string plan(const making_answer& m) {
+    if (!m.plan) return m.no_plan;
+    std::vector<std::string> steps;
+    for (const step_row& r : rows_of(*m.plan)) {
+        std::string step = r.step;
+        if (!r.after.empty()) step += ": " + r.after;
+        if (!r.rule.empty()) step += " leaves " + r.leaves;
+        steps.push_back(std::move(step));
+    }
+    return joined(steps);
+}
+
+void add_gauge(const pair_answer& a, const std::string& role, csv_row& row) {
+    for (const gauge_answer& g : a.gauges) {
+        if (g.role != role || !g.sizes) continue;
+        row << mm(g.sizes->go_lower) << mm(g.sizes->go_upper) << mm(g.sizes->not_go_lower)
+            << mm(g.sizes->not_go_upper) << mm(g.sizes->worn);
+        return;
+    }
+    row.skip(5);
+}
+
+std::string readings(const pair_answer& a, const std::string& role) {
+    std::vector<std::string> all;
+    for (const reading_answer& r : a.readings)
+        if (r.role == role)
+            all.push_back(fmt::format("{} +/-{} um: {}", r.written, um(r.uncertainty),
+                                      std::string_view(in_words(r.verdict))));
+    return joined(all);
+}
+
+/// How to make and to check this part, and in the last column what concerns the pair.
+void add_shop_answers(const pair_answer& a, const part_answer& p, csv_row& row) {
+    if (p.role == "hole" && a.making && a.making->reamer.exist())
+        row << mm(a.making->reamer.lower_limit()) << mm(a.making->reamer.upper_limit());
+    else row.skip(2);
+    row << (p.role == "hole" && a.making ? plan(*a.making) : "");
+    add_gauge(a, p.role, row);
+    row << readings(a, p.role) << (a.chance ? percent(*a.chance) : "");
+    std::vector<std::string> all;
+    for (const fact& f : details(a)) all.push_back(f.label + ": " + f.text);
+    row << joined(all);
+}
 
 std::string part_row(const pair_answer& a, const part_answer& p) {
     csv_row row;
@@ -55,21 +107,16 @@ std::string part_row(const pair_answer& a, const part_answer& p) {
         if (s->inches)
             row << inches(s->inches->lower, s->inches->decimals)
                 << inches(s->inches->upper, s->inches->decimals);
-        else
-            row << ""
-                << "";
+        else row.skip(2);
         row << (s->target ? mm(*s->target) : "") << s->source;
     } else {
-        for (int i = 0; i < 9; ++i) row << "";
+        row.skip(9);
     }
     if (const auto& c = a.clearance)
         row << std::string_view(in_words(c->kind)) << um(c->least) << um(c->mean) << um(c->greatest);
-    else
-        row << ""
-            << ""
-            << ""
-            << "";
+    else row.skip(4);
     row << joined(a.look_at) << joined(a.not_yet) << joined(a.cautions) << errors(a.asked);
+    add_shop_answers(a, p, row);
     return row.line();
 }
 

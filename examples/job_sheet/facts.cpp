@@ -39,21 +39,12 @@ facts facts_of(const fluid& f) {
 }
 
 facts facts_of(const drawer& d) {
-    std::string drills;
-    for (const job_sheet::drills& one : d.drills)
-        if (one.from && one.to && one.by)
-            append(drills, "; ",
-                   fmt::format("{} to {} by {}", one.from->written, one.to->written, one.by->written));
-    std::string laps;
-    for (const std::string& lap : d.laps) append(laps, ", ", lap);
-
     facts all{"In the drawer", {}};
-    add(all, "drills", drills);
-    add(all, "reamers", joined(d.reamers));
-    add(all, "odd reamers", joined(d.odd_reamers));
-    if (d.boring_head_step) add(all, "boring head", d.boring_head_step->written + " on diameter a division");
+    add(all, "drills", joined(d.drills));
+    add(all, "hand reamers", joined(d.reamers));
+    if (d.boring_head) add(all, "boring head", d.boring_head->written + " on diameter a division");
     add(all, "bit stock", joined(d.bit_stock));
-    add(all, "laps", laps);
+    add(all, "laps", joined(d.laps));
     return all;
 }
 
@@ -63,6 +54,7 @@ facts facts_of(const std::vector<instrument>& instruments) {
         std::string text;
         if (i.from && i.to) text = fmt::format("{} to {}", i.from->written, i.to->written);
         append(text, "reads ", i.reads);
+        append(text, "error limit ", i.error_limit);
         append(text, "; ", i.note);
         all.lines.push_back({i.name, text});
     }
@@ -91,6 +83,7 @@ std::string given(const pair& p) {
     append(all, "in contact over ", p.land);
     append(all, "pressure ", p.pressure);
     append(all, "leak at most ", p.leak_at_most);
+    append(all, "wanted clearance ", p.clearance);
     if (p.hole) append(all, "outside diameter ", p.hole->outside);
     if (p.hole) append(all, "wall ", p.hole->wall);
     if (p.shaft) append(all, "shaft bored ", p.shaft->bore);

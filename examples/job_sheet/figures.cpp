@@ -42,6 +42,10 @@ tenths in_tenths(const clearance_answer& c) {
             multiples_above(c.greatest, tenth)};
 }
 
+std::string in_short(const fitwright::source& s) {
+    return fmt::format("{} ({})", std::string_view(s.document), std::string_view(in_words(s.how_sure)));
+}
+
 std::string aim_in_words(const size_answer& s) {
     const std::string aim = "aim at " + mm(*s.target, 2) + " mm";
     const bool on_a_limit = *s.target == s.lower_limit || *s.target == s.upper_limit;

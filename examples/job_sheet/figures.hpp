@@ -33,6 +33,9 @@ struct tenths {
 };
 [[nodiscard]] tenths in_tenths(const clearance_answer& c);
 
+/// "DIN 1420 (ISO 522) (published)": the document alone; a sheet has no room for its clauses.
+[[nodiscard]] std::string in_short(const fitwright::source& s);
+
 /// "aim at 14.01 mm", and a word where that is one of the limits. The size has a target.
 [[nodiscard]] std::string aim_in_words(const size_answer& s);
 /// "transition fit: comes out loose or tight"

@@ -3,6 +3,7 @@
 #include "figures.hpp"
 #include "html_style.hpp"
 #include "picture.hpp"
+#include "shop_words.hpp"
 #include "writers.hpp"
 
 #include <fmt/format.h>
@@ -43,11 +44,16 @@ std::string states_table(const job& j) {
     return html + "</tbody></table></div>\n";
 }
 
-std::string facts_list(const std::vector<fact>& all) {
+/// A label that repeats is written once.
+std::string facts_list(const std::vector<fact>& all, std::string_view kind = "facts") {
     std::string html;
-    for (const fact& one : all)
-        html += fmt::format("<dt>{}</dt><dd>{}</dd>\n", escaped(one.label), escaped(one.text));
-    return html.empty() ? html : "<dl>\n" + html + "</dl>\n";
+    std::string before;
+    for (const fact& one : all) {
+        if (one.label != before) html += fmt::format("<dt>{}</dt>", escaped(one.label));
+        html += fmt::format("<dd>{}</dd>\n", escaped(one.text));
+        before = one.label;
+    }
+    return html.empty() ? html : fmt::format("<dl class=\"{}\">\n{}</dl>\n", kind, html);
 }
 
 std::string contents(const sheet& s) {
@@ -132,6 +138,19 @@ std::string sources(const pair_answer& a) {
     return paragraph("source", all.empty() ? "" : "Source: " + all);
 }
 
+std::string plan_table(const making_answer& m) {
+    if (!m.plan) return {};
+    std::string html = fmt::format(
+        "<h4>Plan for the hole, for {}</h4>\n<div class=\"wide\"><table>\n<caption>On diameter, mm</caption>\n"
+        "<thead><tr><th scope=\"col\">step</th><th scope=\"col\">after it</th><th scope=\"col\">leaves</th>"
+        "<th scope=\"col\">rule</th></tr></thead>\n<tbody>\n",
+        escaped(m.material));
+    for (const step_row& r : rows_of(*m.plan))
+        html += fmt::format("<tr><th scope=\"row\">{}</th><td>{}</td><td>{}</td><td>{}</td></tr>\n",
+                            escaped(r.step), r.after, r.leaves, r.rule);
+    return html + "</tbody></table></div>\n" + facts_list(remarks_on(*m.plan));
+}
+
 std::string card(const pair_answer& a, std::size_t number) {
     const pair& p = a.asked;
     const std::string_view status_class = a.status == status::look_at ? "look-at" : in_words(a.status);
@@ -142,6 +161,7 @@ std::string card(const pair_answer& a, std::size_t number) {
     html += titled_list("Refused", in_words(p.faults));
     html += paragraph("must", p.behaviour);
     html += paragraph("callout", p.callout);
+    html += facts_list(brief(a), "brief");
     html += paragraph("note", given(p));
     const std::string drawn = picture(a);
     html += "<div class=\"sides\"><div>\n" + parts_table(a);
@@ -150,6 +170,8 @@ std::string card(const pair_answer& a, std::size_t number) {
         html += paragraph("kind", kind_in_words(a.clearance->kind)) + clearance_table(*a.clearance);
     html += "</div>\n" + (drawn.empty() ? "" : "<figure>\n" + drawn + "</figure>\n") + "</div>\n";
     html += alternatives(a.instead);
+    html += facts_list(details(a));
+    if (a.making) html += plan_table(*a.making);
     html += titled_list("Look at", a.look_at);
     std::vector<std::string> missing;
     for (const std::string& one : a.not_yet) missing.push_back("not yet computed: " + one);
@@ -183,6 +205,8 @@ std::string html_sheet(const sheet& s) {
     html += contents(s) + states_table(j);
     for (const facts& all : facts_of(j))
         html += fmt::format("<h2>{}</h2>\n{}", all.title, facts_list(all.lines));
+    if (const auto plans = about_plans(s); !plans.empty())
+        html += "<h2>About the plans for holes</h2>\n" + list(plans);
     html += "<h2>Pairs</h2>\n";
     for (std::size_t i = 0; i < s.pairs.size(); ++i) html += card(s.pairs[i], i + 1);
     return html +

@@ -26,7 +26,9 @@ td.number, th.number { text-align: right; white-space: nowrap; }
 caption, .nowrap, .limits { white-space: nowrap; }
 .limits { font-weight: 700; font-size: 1.05rem; }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: .1rem .9rem; margin: .3rem 0; }
-dt { color: var(--soft); } dd { margin: 0; }
+dt { color: var(--soft); } dd { margin: 0 0 .15rem; grid-column: 2; }
+.brief { border-left: 3px solid var(--hole-ink); padding-left: .6rem; font-size: 1.02rem; }
+.brief dd { font-weight: 600; }
 .wide { overflow-x: auto; }
 nav ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: .3rem .5rem; }
 nav a { display: inline-block; padding: .25rem .6rem; border: 1px solid var(--line); border-radius: .3rem; color: var(--hole-ink); text-decoration: none; }
@@ -54,7 +56,7 @@ svg .zero { stroke: var(--ink); stroke-width: 1; stroke-dasharray: 9 3 2 3; }
 svg .hole { fill: var(--hole); stroke: var(--hole-ink); stroke-width: 1.5; }
 svg .shaft { fill: var(--shaft); stroke: var(--shaft-ink); stroke-width: 1.5; }
 footer { margin-top: 1.5rem; border-top: 2px solid var(--ink); padding-top: .5rem; font-weight: 700; }
-@media (max-width: 36rem) { body { padding: .7rem; } .card { padding: .7rem; } th, td { padding-right: .45rem; } }
+@media (max-width: 36rem) { body { padding: .7rem; } .card { padding: .7rem; } th, td { padding-right: .4rem; font-size: .88rem; } .limits { font-size: .92rem; } }
 @page { size: A4; margin: 12mm; }
 @media print {
   :root { font-size: 9pt; }

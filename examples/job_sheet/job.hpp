@@ -3,6 +3,9 @@
 
 #include "document.hpp"
 #include <fitwright/fitwright.hpp>
+#include <fitwright/gauge.hpp>
+#include <fitwright/material.hpp>
+#include <fitwright/tool.hpp>
 
 #include <optional>
 #include <string>
@@ -25,7 +28,8 @@ struct part {
     std::string id;
     std::string name;
     std::string material;
-    std::string group;                                        ///< as warm as this group, or
+    std::optional<fitwright::material_family> family; ///< as stated, where the material is no known one
+    std::string group;                                ///< as warm as this group, or
     std::optional<stated<fitwright::temperature>> of_its_own; ///< with a temperature of its own
     job_sheet::supply supply = supply::made;
     bool brittle = false;
@@ -50,6 +54,16 @@ enum class want {
     end_float,
 };
 
+/// What the part is measured with, and what that is known to be good for.
+struct instrument {
+    std::string name;
+    std::optional<stated<fitwright::length>> from;
+    std::optional<stated<fitwright::length>> to;
+    std::optional<stated<fitwright::length>> reads;
+    std::optional<stated<fitwright::length>> error_limit;
+    std::string note;
+};
+
 /// One part's place in a pair.
 template <fitwright::side Side> struct role {
     job_sheet::part part;
@@ -57,6 +71,8 @@ template <fitwright::side Side> struct role {
     std::optional<fitwright::size_limits<Side>> limits;
     bool has_own_size = false; ///< it gives a call-out or a reading, readable or not
     bool measured = false;
+    std::vector<stated<fitwright::length>> readings;  ///< of parts made or bought to the limits
+    std::optional<instrument> with;                   ///< what the readings were taken with
     std::optional<stated<fitwright::length>> outside; ///< diameter around a hole
     std::optional<stated<fitwright::length>> wall;    ///< or the thinnest wall around it
     std::optional<stated<fitwright::length>> bore;    ///< through a shaft
@@ -90,6 +106,7 @@ struct pair {
     std::optional<role<fitwright::side::hole>> hole;
     std::optional<role<fitwright::side::shaft>> shaft;
     bool shaft_leads = false;
+    std::optional<stated<fitwright::clearance_window>> clearance; ///< wanted of a pair whose shaft leads
     std::vector<want> wants;
     std::vector<std::string> states; ///< the states it must hold in; empty: all
     std::vector<alternative> instead;
@@ -129,27 +146,22 @@ struct fluid {
     std::string note;
 };
 
-struct drills {
-    std::optional<stated<fitwright::length>> from;
-    std::optional<stated<fitwright::length>> to;
-    std::optional<stated<fitwright::length>> by;
-};
-
+/// What the job can cut with.
 struct drawer {
-    std::vector<job_sheet::drills> drills;
-    std::vector<stated<fitwright::hole_limits>> reamers;
-    std::vector<stated<fitwright::length>> odd_reamers;
-    std::vector<stated<fitwright::measured_shaft>> bit_stock;
-    std::vector<std::string> laps;
-    std::optional<stated<fitwright::length>> boring_head_step;
-};
+    std::vector<stated<fitwright::drawer_tool>> drills;
+    std::vector<stated<fitwright::drawer_tool>> reamers;
+    std::vector<stated<fitwright::drawer_tool>> bit_stock;
+    std::vector<stated<fitwright::drawer_tool>> laps;
+    std::optional<stated<fitwright::drawer_tool>> boring_head;
 
-struct instrument {
-    std::string name;
-    std::optional<stated<fitwright::length>> from;
-    std::optional<stated<fitwright::length>> to;
-    std::optional<stated<fitwright::length>> reads;
-    std::string note;
+    /// All of them together, as `plan_hole` takes them.
+    [[nodiscard]] std::vector<fitwright::drawer_tool> tools() const {
+        std::vector<fitwright::drawer_tool> all;
+        for (const auto* const kind : {&drills, &reamers, &bit_stock, &laps})
+            for (const auto& one : *kind) all.push_back(one.value);
+        if (boring_head) all.push_back(boring_head->value);
+        return all;
+    }
 };
 
 struct job {

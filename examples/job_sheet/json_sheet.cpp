@@ -1,4 +1,5 @@
 #include "figures.hpp"
+#include "json_shop.hpp"
 #include "writers.hpp"
 
 #include <nlohmann/json.hpp>
@@ -8,11 +9,6 @@ namespace job_sheet {
 namespace {
 
 using nlohmann::ordered_json;
-
-/// {"nm": 14018000, "mm": "14.018"}
-ordered_json size_in_json(fitwright::length l) { return {{"nm", l.nanometres()}, {"mm", mm(l)}}; }
-/// {"nm": 18000, "um": "18"}
-ordered_json difference_in_json(fitwright::length l) { return {{"nm", l.nanometres()}, {"um", um(l)}}; }
 
 ordered_json inches_in_json(const inch_limits& i) {
     return {
@@ -68,6 +64,7 @@ ordered_json pair_in_json(const pair_answer& a) {
     for (const alternative_answer& other : a.instead)
         o["instead"].push_back(
             {{"callout", other.callout}, {"clearance", clearance_in_json(other.clearance)}});
+    add_shop_answers(a, o);
     o["look_at"] = a.look_at;
     o["not_yet_computed"] = a.not_yet;
     o["cautions"] = a.cautions;

@@ -65,6 +65,21 @@ void doubt_the_source(const std::optional<role<Side>>& r, std::vector<std::strin
                                      r->as_read, std::string_view(in_words(c))));
 }
 
+void readings_that_prove_nothing(const pair_answer& a, std::vector<std::string>& notes) {
+    for (const reading_answer& r : a.readings) {
+        if (r.verdict == fitwright::verdict::accept) continue;
+        const bool is_bad = r.verdict == fitwright::verdict::reject;
+        notes.push_back(fmt::format("{}: a reading of {} {} by the {}", r.role, r.written,
+                                    is_bad ? "is rejected" : "can't be told good or bad", r.instrument));
+    }
+}
+
+void what_is_not_at_hand(const pair_answer& a, std::vector<std::string>& notes) {
+    if (a.leading && !a.leading->no_bore.empty()) notes.push_back("no bore suits: " + a.leading->no_bore);
+    if (a.making && !a.making->no_plan.empty())
+        notes.push_back("no plan for the hole: something is missing, see above");
+}
+
 } // namespace
 
 std::vector<std::string> what_to_look_at(const pair_answer& a, const job& j) {
@@ -74,6 +89,8 @@ std::vector<std::string> what_to_look_at(const pair_answer& a, const job& j) {
     compare_with_other_pairs<side::shaft>(a.asked, &pair::shaft, j, notes);
     doubt_the_source(a.asked.hole, notes);
     doubt_the_source(a.asked.shaft, notes);
+    readings_that_prove_nothing(a, notes);
+    what_is_not_at_hand(a, notes);
     return notes;
 }
 

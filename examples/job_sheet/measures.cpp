@@ -213,6 +213,26 @@ result<fitwright::measured_shaft> read_reading(std::string_view text) {
     return fitwright::measured_shaft(*size, *uncertainty);
 }
 
+result<fitwright::clearance_window> read_window(std::string_view text) {
+    cursor c(text);
+    const cursor start = c;
+    const auto take_signed = [&c]() -> result<length> {
+        const bool below_zero = c.skip("-");
+        const auto size = take_length(c);
+        if (!size || !below_zero) return size;
+        return -*size;
+    };
+    const auto least = take_signed();
+    if (!least) return least.error();
+    if (!c.skip("to ")) return c.wrong("the most is missing: write it as in 8 um to 20 um");
+    c.skip_blanks();
+    const auto most = take_signed();
+    if (!most) return most.error();
+    if (!c.at_end()) return c.wrong("nothing may stand behind the most");
+    if (*least > *most) return start.wrong("the least comes first");
+    return fitwright::clearance_window{*least, *most};
+}
+
 result<double> read_temperature(std::string_view text) {
     cursor c(text);
     const cursor start = c;

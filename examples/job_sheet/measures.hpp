@@ -1,6 +1,7 @@
 #ifndef JOB_SHEET_MEASURES_HPP
 #define JOB_SHEET_MEASURES_HPP
 
+#include <fitwright/choose/mate.hpp>
 #include <fitwright/error.hpp>
 #include <fitwright/limits.hpp>
 
@@ -16,6 +17,9 @@ namespace job_sheet {
 
 /// "7.970 mm +/- 0.002 mm": a reading and its uncertainty.
 [[nodiscard]] fitwright::result<fitwright::measured_shaft> read_reading(std::string_view text);
+
+/// "8 um to 20 um": the least clearance and the most; below 0 is interference.
+[[nodiscard]] fitwright::result<fitwright::clearance_window> read_window(std::string_view text);
 
 /// "95 degC", "203 degF": in degrees Celsius.
 [[nodiscard]] fitwright::result<double> read_temperature(std::string_view text);

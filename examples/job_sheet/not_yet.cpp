@@ -4,14 +4,6 @@ namespace job_sheet {
 
 namespace {
 
-bool made_here_to_limits(const pair_answer& a) {
-    const pair& p = a.asked;
-    const auto made = [](const auto& r) {
-        return r && r->limits && !r->measured && r->part.supply == supply::made;
-    };
-    return made(p.hole) || made(p.shaft);
-}
-
 bool may_be(const pair_answer& a, fitwright::fit_kind kind) {
     return a.clearance && a.clearance->kind == kind;
 }
@@ -27,7 +19,6 @@ struct capability {
 };
 
 constexpr capability missing[] = {
-    {"found shaft leading", [](const pair_answer& a, const job&) { return a.asked.shaft_leads; }},
     {"stack", [](const pair_answer& a, const job&) { return a.asked.stack.has_value(); }},
     {"temperature states",
      [](const pair_answer& a, const job& j) { return !j.states.empty() && a.asked.hole && a.asked.shaft; }},
@@ -36,12 +27,6 @@ constexpr capability missing[] = {
     {"press force", [](const pair_answer& a, const job&) { return is_pressed(a); }},
     {"closing-in of the bore",
      [](const pair_answer& a, const job&) { return is_pressed(a) && a.asked.shaft && a.asked.shaft->bore; }},
-    {"gauge", [](const pair_answer& a, const job&) { return made_here_to_limits(a); }},
-    {"hole plan",
-     [](const pair_answer& a, const job& j) {
-         return j.drawer && a.asked.hole && a.asked.hole->part.supply == supply::made;
-     }},
-    {"chance", [](const pair_answer& a, const job&) { return may_be(a, fitwright::fit_kind::transition); }},
 };
 
 } // namespace

@@ -2,7 +2,9 @@
 
 #include "measures.hpp"
 #include "nearest.hpp"
+#include "read_drawer.hpp"
 #include "read_pair.hpp"
+#include "stuff.hpp"
 #include "table_reader.hpp"
 
 #include <fmt/format.h>
@@ -84,12 +86,27 @@ state read_state(const toml::table& table, const std::vector<group>& groups, doc
     return s;
 }
 
+/// What kind of stuff a part is, said where the library doesn't know its material by name.
+std::optional<fitwright::material_family> read_family(table_reader& r, const std::string& material) {
+    const auto written = r.placed("family");
+    if (!written) return std::nullopt;
+    const auto family = family_called(written->text);
+    if (!family)
+        r.report(written->where, fmt::format("'{}' is no family of materials{}", written->text,
+                                             hint(written->text, family_names())));
+    else if (const auto known = fitwright::find_material(material); known && known->family != *family)
+        r.report(written->where, fmt::format("{} is known, and its family is {}", material,
+                                             std::string_view(in_words(known->family))));
+    return family;
+}
+
 part read_part(const toml::table& table, const std::vector<group>& groups, document& doc) {
     table_reader r(table, "a part", doc);
     part p;
     p.id = r.required_text("id");
     p.name = r.required_text("name");
     p.material = r.required_text("material");
+    p.family = read_family(r, p.material);
     p.of_its_own = r.temperature("temperature");
     p.brittle = r.flag("brittle");
     p.envelope = r.lengths("envelope");
@@ -129,36 +146,6 @@ fluid read_fluid(const toml::table& table, document& doc) {
     return f;
 }
 
-drills read_drills(const toml::table& table, document& doc) {
-    table_reader r(table, "drills", doc);
-    for (const char* const key : {"from", "to", "by"})
-        if (!r.has(key)) r.report_missing(key);
-    const drills d{r.length("from"), r.length("to"), r.length("by")};
-    r.finish();
-    return d;
-}
-
-drawer read_drawer(const toml::table& table, document& doc) {
-    table_reader r(table, "[drawer]", doc);
-    drawer d;
-    for (const toml::table* const drills : r.tables("drills")) d.drills.push_back(read_drills(*drills, doc));
-    for (const placed_text& reamer : r.texts("reamers")) {
-        if (const auto hole = fitwright::read_hole(reamer.text)) d.reamers.push_back({*hole, reamer.text});
-        else r.report(reamer, hole.error());
-    }
-    d.odd_reamers = r.lengths("odd_reamers");
-    for (const placed_text& stock : r.texts("bit_stock", "7.970 mm +/- 0.002 mm")) {
-        if (const auto reading = read_reading(stock.text)) d.bit_stock.push_back({*reading, stock.text});
-        else r.report(stock, reading.error());
-    }
-    d.laps = words_only(r.texts("laps"));
-    d.boring_head_step = r.length("boring_head_step");
-    if (d.boring_head_step && d.boring_head_step->value <= fitwright::length())
-        r.report(r.where("boring_head_step"), "a step is above zero");
-    r.finish();
-    return d;
-}
-
 instrument read_instrument(const toml::table& table, document& doc) {
     table_reader r(table, "an instrument", doc);
     instrument i;
@@ -166,6 +153,7 @@ instrument read_instrument(const toml::table& table, document& doc) {
     i.from = r.length("from");
     i.to = r.length("to");
     i.reads = r.length("reads");
+    i.error_limit = r.length("error_limit");
     i.note = r.text("note");
     r.finish();
     return i;

@@ -94,12 +94,45 @@ template <side Side> void read_own_size(table_reader& r, role<Side>& p) {
     }
 }
 
+/// Readings of one part or several, and the instrument they were taken with.
+template <side Side> void read_readings(table_reader& r, const job& so_far, role<Side>& p) {
+    p.readings = r.lengths("readings");
+    const auto with = r.placed("with");
+    if (r.has("readings") != r.has("with"))
+        return r.report_missing(r.has("with") ? "readings" : "with",
+                                ": readings = [\"9.996 mm\"] go with the name of an instrument");
+    if (!with) return;
+    std::vector<std::string> known;
+    for (const instrument& i : so_far.instruments) {
+        known.push_back(i.name);
+        if (i.name == with->text) p.with = i;
+    }
+    if (!p.with)
+        return r.report(with->where,
+                        fmt::format("there is no instrument '{}'{}", with->text, hint(with->text, known)));
+    if (!p.with->reads || !p.with->error_limit)
+        r.report(with->where, fmt::format("'{}' can't be relied on to any degree that is known: give the "
+                                          "instrument 'reads' and 'error_limit'",
+                                          with->text));
+    const auto is_beyond = [&](const stated<fitwright::length>& reading) {
+        const instrument& i = *p.with;
+        const bool beyond =
+            (i.from && reading.value < i.from->value) || (i.to && reading.value > i.to->value);
+        if (beyond)
+            r.report(r.where("readings"),
+                     fmt::format("{} is beyond what the {} measures", reading.written, i.name));
+        return beyond;
+    };
+    std::erase_if(p.readings, is_beyond);
+}
+
 template <side Side>
 role<Side> read_role(const toml::table& table, std::string_view what, const job& so_far, document& doc) {
     table_reader r(table, std::string(what), doc);
     role<Side> p;
     p.part = read_part_of(r, so_far);
     read_own_size(r, p);
+    read_readings(r, so_far, p);
     if constexpr (Side == side::hole) {
         p.outside = r.length("outside");
         p.wall = r.length("wall");
@@ -167,9 +200,16 @@ stack read_stack(const toml::table& table, document& doc) {
     return s;
 }
 
+/// A shaft that stays as it is, and the clearance that the hole is to give it.
 void read_leader(table_reader& r, pair& p) {
     const auto leads = r.placed("leads");
-    if (!leads) return;
+    p.clearance = r.window("clearance");
+    if (!leads) {
+        if (r.has("clearance"))
+            r.report(r.where("clearance"), "only a pair whose shaft leads has a clearance to choose: "
+                                           "write leads = \"shaft\" too");
+        return;
+    }
     p.shaft_leads = leads->text == "shaft";
     if (!p.shaft_leads)
         r.report(leads->where,
@@ -177,6 +217,8 @@ void read_leader(table_reader& r, pair& p) {
                              leads->text));
     else if (!p.shaft || !p.shaft->measured)
         r.report(leads->where, "a shaft that leads is measured: give it 'measured'");
+    else if (!r.has("clearance"))
+        r.report_missing("clearance", ": what the hole is to give the shaft, as in \"8 um to 20 um\"");
 }
 
 std::vector<alternative> read_alternatives(table_reader& r) {

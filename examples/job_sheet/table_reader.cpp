@@ -124,6 +124,10 @@ std::vector<stated<fitwright::length>> table_reader::lengths(std::string_view ke
     return all;
 }
 
+std::optional<stated<fitwright::clearance_window>> table_reader::window(std::string_view key) {
+    return read_stated<fitwright::clearance_window>(*this, placed(key, "8 um to 20 um"), read_window);
+}
+
 std::optional<stated<fitwright::temperature>> table_reader::temperature(std::string_view key) {
     return read_quantity<fitwright::temperature>(*this, placed(key, "95 degC"), read_temperature);
 }

@@ -42,6 +42,7 @@ public:
 
     std::optional<stated<fitwright::length>> length(std::string_view key);
     std::vector<stated<fitwright::length>> lengths(std::string_view key);
+    std::optional<stated<fitwright::clearance_window>> window(std::string_view key);
     std::optional<stated<fitwright::temperature>> temperature(std::string_view key);
     std::optional<stated<fitwright::pressure>> pressure(std::string_view key);
     std::optional<stated<fitwright::dynamic_viscosity>> viscosity(std::string_view key);

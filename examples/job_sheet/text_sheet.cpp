@@ -1,6 +1,7 @@
 #include "ascii.hpp"
 #include "facts.hpp"
 #include "figures.hpp"
+#include "shop_words.hpp"
 #include "writers.hpp"
 
 #include <fmt/format.h>
@@ -93,6 +94,8 @@ std::string head(const sheet& s) {
     if (!j.cautions.empty()) lines += heading("CAUTIONS") + bullets("", j.cautions) + '\n';
     lines += states_table(j);
     for (const facts& all : facts_of(j)) lines += facts_lines(all);
+    const std::vector<std::string> plans = about_plans(s);
+    if (!plans.empty()) lines += heading("About the plans for holes") + bullets("", plans) + '\n';
     return lines;
 }
 
@@ -137,6 +140,37 @@ std::string clearance_lines(const clearance_answer& c) {
                                "0.0001 in", t.least, t.mean, t.greatest);
 }
 
+/// Facts under each other; a label that repeats is written once.
+std::string fact_lines(const std::vector<fact>& all, bool in_capitals = false) {
+    std::string lines;
+    std::string before;
+    for (const fact& one : all) {
+        std::string label = capitalised(one.label) + ":";
+        if (in_capitals)
+            for (char& c : label)
+                if (c >= 'a' && c <= 'z') c = static_cast<char>(c - 'a' + 'A');
+        lines += wrapped(fmt::format("{:<11}", one.label == before ? "" : label), one.text);
+        before = one.label;
+    }
+    return lines;
+}
+
+std::string plan_lines(const making_answer& m) {
+    if (!m.plan) return {};
+    const auto line = [](const step_row& r) {
+        std::string columns =
+            fmt::format("           {:<34} {:<18} {:<17} {}", ascii(r.step), r.after, r.leaves, r.rule);
+        if (columns.size() > 100) // sizes of many digits
+            columns = fmt::format("           {}\n           {:>34} {} {} {}", ascii(r.step), "", r.after,
+                                  r.leaves, r.rule);
+        return columns.erase(columns.find_last_not_of(' ') + 1) + '\n';
+    };
+    std::string lines = wrapped("Plan:      ", "for " + m.material);
+    lines += line({"step", "after it, mm", "leaves, mm", "rule, mm"});
+    for (const step_row& r : rows_of(*m.plan)) lines += line(r);
+    return lines + fact_lines(remarks_on(*m.plan));
+}
+
 std::string sources(const pair_answer& a) {
     std::vector<std::string> all;
     for (const part_answer& p : a.parts) {
@@ -157,6 +191,7 @@ std::string pair_lines(const pair_answer& a) {
     for (const fault& f : p.faults) lines += wrapped("REFUSED:   ", in_words(f));
     if (!p.behaviour.empty()) lines += wrapped("Must:      ", p.behaviour);
     if (!p.callout.empty()) lines += wrapped("Drawing:   ", p.callout);
+    lines += fact_lines(brief(a), true);
     if (!given(p).empty()) lines += wrapped("Given:     ", given(p));
     for (const part_answer& part : a.parts) lines += part_lines(part);
     if (p.stack)
@@ -167,6 +202,8 @@ std::string pair_lines(const pair_answer& a) {
         lines += wrapped("Instead:   ", fmt::format("{}: {} to {} um, {}", other.callout, um(c.least),
                                                     um(c.greatest), kind_in_words(c.kind)));
     }
+    lines += fact_lines(details(a));
+    if (a.making) lines += plan_lines(*a.making);
     lines += sources(a);
     lines += bullets("LOOK AT:   ", a.look_at);
     std::vector<std::string> missing;

@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <filesystem>
+#include <utility>
 
 using namespace fitwright_tests;
 
@@ -51,7 +52,7 @@ TEST_CASE("a job with every kind of error: all told, the rest answered") {
     CHECK(o.status == 1);
     CHECK(difference(o.err, golden("errors.err")) == "");
     CHECK(difference(o.out, golden("errors.txt")) == "");
-    CHECK(o.err.find("errors.toml:47:40: 'h7' is a shaft's class") != std::string::npos);
+    CHECK(o.err.find("errors.toml:79:40: 'h7' is a shaft's class") != std::string::npos);
 }
 
 TEST_CASE("the files, and the same bytes again") {
@@ -98,6 +99,57 @@ TEST_CASE("JSON says the same in nanometres and in text") {
     const auto& liner = sheet["pairs"][0]["parts"][1]; // 14 s6: ISO 286-1:2010, IT6 11 um, s 28 um
     CHECK(liner["lower_limit"]["nm"] == 14'028'000);
     CHECK(liner["upper_limit"]["mm"] == "14.039");
+}
+
+TEST_CASE("what the demo's text says comes out: the traps of sizes, tools and readings") {
+    REQUIRE(run(candle_doser + " --json '{}/d.json'").status == 0);
+    const auto sheet = nlohmann::json::parse(file(work + "/d.json"), nullptr, false);
+    REQUIRE(!sheet.is_discarded());
+    const auto pair = [&](char id) { return sheet["pairs"][static_cast<std::size_t>(id - 'A')]; };
+    const auto window = [](const nlohmann::json& clearance) {
+        return std::pair(clearance["least"]["nm"].get<int>(), clearance["most"]["nm"].get<int>());
+    };
+
+    // B: rod 7.968 to 7.972, 8 to 20 um: bore 7.972 + 0.008 to 7.968 + 0.020
+    const auto b = pair('B');
+    CHECK(b["leading"]["bore"]["lower"]["nm"] == 7'980'000);
+    CHECK(b["leading"]["bore"]["upper"]["nm"] == 7'988'000);
+    CHECK(b["leading"]["not_the_nominal"] == "the shaft is not 8 mm: it is 28 to 32 um below");
+    CHECK(b["clearance"]["least"]["nm"] == 8'000);
+    CHECK(b["clearance"]["greatest"]["nm"] == 20'000);
+    const auto& tried = b["leading"]["tried"];
+    REQUIRE(tried.size() == 4);
+    CHECK(tried[0]["hole"] == "as 8 H7/f7"); // 8.000 - 7.972, 8.015 - 7.968
+    CHECK(window(tried[0]["clearance"]) == std::pair(28'000, 47'000));
+    CHECK(tried[1]["hole"] == "8 H7 hand reamer"); // DIN 1420: 8.006 to 8.012, and 15 % over
+    CHECK(window(tried[1]["clearance"]) == std::pair(34'000, 47'000));
+    CHECK(tried[3]["sure"] == false); // the bit
+    CHECK(b["gauges"][0].contains("go") == false);
+
+    // C: GUM: u^2 = (10/2)^2/3 + 4^2/3, U = 2 u = 7.3937 um; 10 h6 is 9 um
+    const auto c = pair('C');
+    CHECK(c["readings"][0]["verdict"] == "cannot tell");
+    CHECK(c["readings"][0]["uncertainty"]["nm"] == 7'394);
+
+    // J: of 10 um by 6 um, shaft 2 to 8 um up: (8^2 - 2^2) / (2 * 60)
+    const auto j = pair('J');
+    CHECK(j["chance"]["tight"] == 1);
+    CHECK(j["chance"]["of"] == 2);
+    CHECK(j["chance"]["changed"] == "hole");
+    for (const auto& other : j["chance"]["never_loose"]) CHECK(window(other["clearance"]).second <= 0);
+    for (const auto& other : j["chance"]["never_tight"]) CHECK(window(other["clearance"]).first >= 0);
+
+    // Every plan ends inside the limits that it is for.
+    int plans = 0;
+    for (const auto& p : sheet["pairs"]) {
+        if (!p.contains("making") || !p["making"].contains("plan")) continue;
+        const auto& last = p["making"]["plan"].back();
+        CHECK(last["decides_size"] == true);
+        CHECK(last["least"]["nm"] >= p["parts"][0]["lower_limit"]["nm"]);
+        CHECK(last["most"]["nm"] <= p["parts"][0]["upper_limit"]["nm"]);
+        ++plans;
+    }
+    CHECK(plans == 12); // of 14 holes made here: no tool for 3 F7 and 6.5 H7
 }
 
 TEST_CASE("names that would be markup") {

@@ -1,0 +1,131 @@
+#include "json_shop.hpp"
+
+#include "figures.hpp"
+#include <fitwright/io/source.hpp>
+
+namespace job_sheet {
+
+namespace {
+
+using fitwright::length;
+using nlohmann::ordered_json;
+
+ordered_json from_to(length lower, length upper) {
+    return {{"lower", size_in_json(lower)}, {"upper", size_in_json(upper)}};
+}
+
+ordered_json clearance(fitwright::clearance_window w) {
+    return {{"least", difference_in_json(w.least)}, {"most", difference_in_json(w.most)}};
+}
+
+std::string in_full(const fitwright::source& s) { return std::string(written(s)); }
+
+ordered_json step_in_json(const fitwright::hole_step& s) {
+    ordered_json o = {{"operation", std::string(in_words(s.operation))},
+                      {"tool", std::string(s.tool.name())},
+                      {"decides_size", s.decides_size},
+                      {"put_right", std::string(s.put_right())}};
+    if (s.operation == fitwright::hole_operation::centre) return o;
+    o["least"] = size_in_json(s.least);
+    o["mean"] = size_in_json(s.mean);
+    o["most"] = size_in_json(s.most);
+    if (!s.decides_size) {
+        o["least_stock"] = size_in_json(s.least_stock);
+        o["most_stock"] = size_in_json(s.most_stock);
+        o["wanted_stock"] = from_to(s.wanted_stock.least, s.wanted_stock.most);
+    }
+    o["source"] = in_full(s.origin());
+    o["note"] = std::string(s.note);
+    return o;
+}
+
+ordered_json making_in_json(const making_answer& m) {
+    ordered_json o = {{"material", m.material}};
+    if (m.reamer.exist()) {
+        o["reamer"] = from_to(m.reamer.lower_limit(), m.reamer.upper_limit());
+        o["reamer"]["source"] = in_full(m.reamer.origin());
+    }
+    o["reamers_that_suit"] = m.suiting;
+    if (m.plan) {
+        o["plan"] = ordered_json::array();
+        for (const fitwright::hole_step& s : m.plan->steps()) o["plan"].push_back(step_in_json(s));
+    }
+    if (!m.no_plan.empty()) o["no_plan"] = m.no_plan;
+    return o;
+}
+
+ordered_json gauge_in_json(const gauge_answer& g) {
+    ordered_json o = {{"role", g.role}};
+    if (g.sizes) {
+        o["go"] = from_to(g.sizes->go_lower, g.sizes->go_upper);
+        o["not_go"] = from_to(g.sizes->not_go_lower, g.sizes->not_go_upper);
+        o["worn"] = size_in_json(g.sizes->worn);
+        o["source"] = g.sizes->source;
+    }
+    o["remark"] = g.remark;
+    return o;
+}
+
+ordered_json reading_in_json(const reading_answer& r) {
+    return {{"role", r.role},
+            {"reading", r.written},
+            {"instrument", r.instrument},
+            {"uncertainty", difference_in_json(r.uncertainty)},
+            {"verdict", std::string(in_words(r.verdict))},
+            {"would_do", r.would_do}};
+}
+
+ordered_json tried_in_json(const hole_tried& t) {
+    return {{"hole", t.what},
+            {"limits", from_to(t.lower, t.upper)},
+            {"clearance", clearance(t.clearance)},
+            {"sure", t.is_sure}};
+}
+
+ordered_json leading_in_json(const leading_answer& l) {
+    ordered_json o = {{"wanted_clearance", clearance(l.wanted)}};
+    if (l.bore) o["bore"] = from_to(l.bore->lower_limit(), l.bore->upper_limit());
+    if (!l.no_bore.empty()) o["no_bore"] = l.no_bore;
+    o["not_the_nominal"] = l.not_the_nominal;
+    o["nearest_classes"] = ordered_json::array();
+    for (const class_tried& c : l.nearest) {
+        ordered_json one = tried_in_json(c.hole);
+        one["miss"] = difference_in_json(c.miss);
+        one["preferred"] = c.is_preferred;
+        o["nearest_classes"].push_back(std::move(one));
+    }
+    o["tried"] = ordered_json::array();
+    for (const hole_tried& t : l.tried) o["tried"].push_back(tried_in_json(t));
+    return o;
+}
+
+ordered_json others_in_json(const std::vector<other_class>& others) {
+    ordered_json all = ordered_json::array();
+    for (const other_class& other : others)
+        all.push_back({{"callout", other.callout}, {"clearance", clearance({other.least, other.most})}});
+    return all;
+}
+
+} // namespace
+
+ordered_json size_in_json(length l) { return {{"nm", l.nanometres()}, {"mm", mm(l)}}; }
+ordered_json difference_in_json(length l) { return {{"nm", l.nanometres()}, {"um", um(l)}}; }
+
+void add_shop_answers(const pair_answer& a, ordered_json& to) {
+    if (a.leading) to["leading"] = leading_in_json(*a.leading);
+    if (a.making) to["making"] = making_in_json(*a.making);
+    to["gauges"] = ordered_json::array();
+    for (const gauge_answer& g : a.gauges) to["gauges"].push_back(gauge_in_json(g));
+    to["readings"] = ordered_json::array();
+    for (const reading_answer& r : a.readings) to["readings"].push_back(reading_in_json(r));
+    if (a.chance)
+        to["chance"] = {{"tight", a.chance->tight},
+                        {"of", a.chance->of},
+                        {"percent", percent(*a.chance)},
+                        {"assumption", "both sizes spread evenly over their tolerances"},
+                        {"changed", a.chance->changed},
+                        {"never_loose", others_in_json(a.chance->tighter)},
+                        {"never_tight", others_in_json(a.chance->looser)}};
+}
+
+} // namespace job_sheet

@@ -1,0 +1,41 @@
+#ifndef JOB_SHEET_SHOP_WORDS_HPP
+#define JOB_SHEET_SHOP_WORDS_HPP
+
+#include "answer.hpp"
+#include "facts.hpp"
+
+#include <string>
+#include <vector>
+
+// What to make, with what, and how to check it: in words, for every format that people read.
+
+namespace job_sheet {
+
+/// The answer in a few lines: what to make and with what, how to check it, what the readings prove.
+[[nodiscard]] std::vector<fact> brief(const pair_answer& a);
+
+/// A step of a hole's plan, as a row of a table.
+struct step_row {
+    std::string step;
+    std::string after;  ///< the sizes that are expected after it
+    std::string leaves; ///< the stock that is expected to be left for the next step
+    std::string rule;   ///< what the rule wants it to be
+};
+[[nodiscard]] std::vector<step_row> rows_of(const fitwright::hole_plan& plan);
+
+/// What holds of every plan of the sheet; empty if there is none.
+[[nodiscard]] std::vector<std::string> about_plans(const sheet& s);
+
+/// What goes with one plan: where an error of its last step can be put right, and what its size rests on.
+[[nodiscard]] std::vector<fact> remarks_on(const fitwright::hole_plan& plan);
+
+/// The reasons behind the brief answer: what leads, reamers, gauges, how often.
+[[nodiscard]] std::vector<fact> details(const pair_answer& a);
+
+/// "28 to 47 um: up to 27 um too loose"
+[[nodiscard]] std::string clearance_in_words(fitwright::clearance_window has,
+                                             fitwright::clearance_window wanted);
+
+} // namespace job_sheet
+
+#endif
