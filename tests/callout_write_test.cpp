@@ -113,6 +113,6 @@ TEST_CASE("a million random byte strings: each is answered, none crashes") {
             (void)read_hole(t);
         }
     }
-    CHECK(read_ones > 1'000);
+    CHECK(read_ones > 500);
     CHECK(refused_ones > 900'000);
 }

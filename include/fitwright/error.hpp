@@ -31,6 +31,7 @@ enum class error_code : std::uint8_t {
     unit_ambiguous,
     unit_missing,
     // of a tolerance class
+    count_or_class,
     class_missing,
     class_alone_wanted,
     letter_not_used,

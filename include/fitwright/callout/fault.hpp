@@ -85,6 +85,18 @@ constexpr void offer(error::composer& say, text whole, text replaced, text by) n
     say.end_suggestion();
 }
 
+/// Offers the piece in inches, with a blank behind it where something else follows at once.
+constexpr void offer_inches(error::composer& say, text whole, text piece) noexcept {
+    if (piece.size() > 40) return;
+    if (piece.end() != whole.end() && is_minus(scanner(piece.end(), whole.end()).peek()))
+        return; // a thread, or two sizes
+    fixed_text<48> inches;
+    inches << piece << text(" in");
+    if (piece.end() != whole.end() && !is_blank(scanner(piece.end(), whole.end()).peek()))
+        inches << text(" ");
+    offer(say, whole, piece, inches.view());
+}
+
 /// `H7` for `H07`: the piece without the zero, if that makes a grade.
 [[nodiscard]] constexpr text without_leading_zero(text digits) noexcept {
     if (digits.size() < 2 || digits[0] != '0') return {};
@@ -176,13 +188,13 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
         behind.skip_blanks();
         const char32_t next = behind.take_letters().empty() ? no_more : behind.peek();
         const bool has_unit = next != no_more && !is_digit(next); // a class has its grade there
-        fixed_text<40> inches;
-        if (f.piece.size() < 30 && !has_unit)
-            offer(say, whole, f.piece, (inches << f.piece << text(" in")).view());
+        if (!has_unit) offer_inches(say, whole, f.piece);
         break;
     }
     case error_code::unit_not_known: {
         say.quote(piece) << " is not a unit; allowed: mm, um, nm, in, thou (and \" or inch)";
+        if (f.piece.size() == 3 && is_capital(static_cast<unsigned char>(f.piece[2])))
+            say << " with a blank behind";
         const auto swapped = other_case(f.piece);
         if (swapped == "mm" || swapped == "in") offer(say, whole, f.piece, swapped.view());
         break;
@@ -199,8 +211,12 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
         say.quote(piece)
             << " has no unit, and may be inches or millimetres; allowed: a unit, or a size below 10 "
                "written as inches are, such as .500 or 1.250 or 1/2";
-        fixed_text<48> inches;
-        if (f.piece.size() < 40) offer(say, whole, f.piece, (inches << f.piece << text(" in")).view());
+        offer_inches(say, whole, f.piece);
+        break;
+    }
+    case error_code::count_or_class: {
+        say.quote(piece)
+            << " may be a count or a class; allowed: a blank that tells, '12 x6' for the class, '12x 6 H7' for a count";
         break;
     }
     case error_code::class_missing:
@@ -233,7 +249,7 @@ constexpr void say_allowed_letters(error::composer& say) noexcept {
         for (const char c : f.piece)
             if (is_letter(static_cast<unsigned char>(c)) || is_digit(static_cast<unsigned char>(c)))
                 joined << text(&c, 1);
-        offer(say, whole, f.piece, joined.view());
+        if ((f.piece[0] | 0x20) != 'x') offer(say, whole, f.piece, joined.view()); // or it was a count
         break;
     }
     case error_code::thread_is_not_a_fit:

@@ -45,6 +45,7 @@ constexpr void refuse_literal(error_code code) {
     case unit_given_twice:
     case unit_missing:
     case unit_ambiguous: return the_unit_is_mm_um_nm_in_or_thou_and_given_once();
+    case count_or_class:
     case class_missing: return the_size_is_followed_by_a_class_or_deviations();
     case letter_not_used:
     case letter_case_mixed: return the_letter_is_one_of_iso_286_in_one_case();

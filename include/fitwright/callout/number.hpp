@@ -109,6 +109,10 @@ inline constexpr std::size_t most_digits = 11;
             scanner ahead = s;
             if (!ahead.skip(U'-')) ahead.skip_blanks();
             if (skip_fraction(ahead, n) || skip_built_up_fraction(ahead, n)) {
+                if (n.numerator == 0) { // `14 0/0`: two deviations
+                    n.denominator = 0;
+                    return {};
+                }
                 s = ahead;
                 if (n.numerator >= n.denominator) return malformed();
                 n.piece = s.since(from);

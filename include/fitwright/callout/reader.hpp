@@ -88,11 +88,26 @@ private:
         if (times != U'x' && times != U'X' && times != 0x00D7) return {};
         ahead.next();
         ahead.skip_blanks();
-        if (times != 0x00D7 && !a_size_to_be_counted_follows(ahead)) return {};
+        if (times != 0x00D7 && !a_size_to_be_counted_follows(ahead)) return count_or_class();
         if (digits[0] == '0' || digits.size() > 4) return {error_code::number_malformed, digits, {}};
         made_.notes.count = small_number(digits);
         s_ = ahead;
         return {};
+    }
+
+    /// `12x6` may be the shaft x6, or twelve of 6: only the blank in `12 x6` tells. `12x6/…` and whatever
+    /// else is no count is left to be read as a class.
+    [[nodiscard]] constexpr fault count_or_class() const noexcept {
+        scanner ahead = s_;
+        ahead.take_digits();
+        ahead.next(); // a blank, or the x itself
+        if (!is_digit(ahead.peek())) return {};
+        ahead.take_digits();
+        const text piece = ahead.since(s_.place());
+        ahead.skip_blanks();
+        const bool second_class = ahead.peek() == U'/' || is_minus(ahead.peek());
+        if (second_class) return {};
+        return {error_code::count_or_class, piece, {}};
     }
 
     /// Behind `12x`: is it a size, `12x 6 H7`, or a grade, `12 x6`? A grade is the last thing but for
@@ -140,8 +155,11 @@ private:
         if (s_.at_end()) return {error_code::size_missing, text(from, 0), {}};
         if (is_minus(c) || c == U'+') {
             s_.next();
+            if (!is_digit(s_.peek()) && !is_letter(s_.peek()) && s_.peek() != U'.')
+                return {error_code::size_missing, s_.since(from), {}};
             while (is_digit(s_.peek()) || is_letter(s_.peek()) || s_.peek() == U'.') s_.next();
-            return {error_code::size_not_above_zero, s_.since(from), {}};
+            const auto code = c == U'+' ? error_code::number_malformed : error_code::size_not_above_zero;
+            return {code, s_.since(from), {}};
         }
         if (is_letter(c)) return read_word_for_size();
         if (!is_digit(c) && c != U'.') {
@@ -158,7 +176,13 @@ private:
     constexpr fault read_word_for_size() noexcept {
         const char* const from = s_.place();
         const text word = s_.take_letters();
-        if ((word == "M" || word == "MJ" || word == "Tr") && is_digit(s_.peek())) {
+        scanner behind = s_;
+        behind.skip_blanks();
+        number pipe;
+        const bool thread = ((word == "M" || word == "MJ" || word == "Tr") && is_digit(behind.peek())) ||
+                            (word == "G" && skip_fraction(behind, pipe));
+        if (thread) {
+            s_.skip_blanks();
             while (!s_.at_end() && !is_blank(s_.peek())) s_.next();
             return {error_code::thread_is_not_a_fit, s_.since(from), {}};
         }
@@ -181,7 +205,14 @@ private:
             n.unit = written_unit::in;
         } else {
             const text word = ahead.take_letters();
-            if (word.empty() || is_digit(ahead.peek())) return {};
+            if (word.empty()) return {};
+            if (is_digit(ahead.peek())) { // a class, unless a unit has grown onto it: `12mmH7`
+                const bool grown =
+                    word.size() > 2 && (text(word.data(), 2) == "mm" || text(word.data(), 2) == "in");
+                return grown ? fault{error_code::unit_not_known, word, {}} : fault{};
+            }
+            if (word == "UNC" || word == "UNF" || word == "UNEF" || word == "UN")
+                return {error_code::thread_is_not_a_fit, word, {}};
             if (word == "mm") n.unit = written_unit::mm;
             else if (word == "in" || word == "inch") n.unit = written_unit::in;
             else if (word == "thou") n.unit = written_unit::thousandth;

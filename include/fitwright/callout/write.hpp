@@ -64,12 +64,24 @@ template <side Side>
     detail::callout_text t;
     if (c.notes.count > 0) t << static_cast<std::int64_t>(c.notes.count) << text("x ");
     const callout_style style{.unit = c.unit, .diameter_sign = c.notes.diameter_sign};
+    const detail::callout_text before_size = t;
     detail::put_size(t, c.nominal(), style);
 
     const text envelope = " (E)";
     if (c.has_inch_fit) {
         if (c.unit == written_unit::mm) t << text(" mm"); // without a unit it might be inches
         t << text(" ") << name(c.inch_class);
+        if (c.notes.hole_envelope) t << envelope;
+    } else if (!c.has_classes && c.hole.nominal() != c.shaft.nominal()) { // two limits, as they were read
+        const int of_lower = detail::decimals_needed(c.hole.lower_limit(), c.unit);
+        const int of_upper = detail::decimals_needed(c.hole.upper_limit(), c.unit);
+        const int most = of_lower > of_upper ? of_lower : of_upper;
+        const number_format same{.unit = c.unit, .decimals = most > 1 ? most : 1}; // not a fraction
+        t = before_size;
+        if (style.diameter_sign) t << text("\u2300");
+        t << written(c.hole.lower_limit(), same).view();
+        if (c.unit != written_unit::mm) t << text(" ") << in_words(c.unit);
+        t << text("/") << written(c.hole.upper_limit(), same).view();
         if (c.notes.hole_envelope) t << envelope;
     } else if (!c.has_classes) {
         t << detail::written_deviations(c.hole, c.unit).view();

@@ -21,6 +21,11 @@ template <side Side> std::ostream& operator<<(std::ostream& out, tolerance_class
 /// "H7/g6".
 inline std::ostream& operator<<(std::ostream& out, class_pair c) { return detail::put(out, written(c)); }
 
+/// "RC4".
+inline std::ostream& operator<<(std::ostream& out, inch_fit_class c) {
+    return out << std::string_view(name(c));
+}
+
 /// "2x 12 H7 (E) THRU".
 inline std::ostream& operator<<(std::ostream& out, const callout& c) { return detail::put(out, written(c)); }
 

@@ -4,7 +4,7 @@
 #include <cstdint>
 
 // ISO 286-1:2010, Tables 4 and 5: fundamental deviations of shafts, in micrometres.
-// Nominal sizes above the row before, up to and including `upto_mm`. `nil`: the standard has no value.
+// Nominal sizes above the row before, up to and including `upto_mm`. `gap`: the standard has no value.
 //
 // Left out, since they need no table: h is 0, js is half the tolerance, k outside IT4 to IT7 is 0.
 // Holes (Tables 2 and 3) have no table of their own: `hole_deviation` works them out of this one by
@@ -15,7 +15,7 @@
 
 namespace fitwright::detail {
 
-inline constexpr std::int16_t nil = INT16_MIN;
+inline constexpr std::int16_t gap = INT16_MIN;
 
 // clang-format off
 inline constexpr std::int16_t range_upto_mm[] = {
@@ -36,95 +36,95 @@ inline constexpr std::int16_t shaft_table_a_to_g[][10] = {
     {  -300, -160, -110,  -85,  -65,  -40,  -28,  -20,  -12,  -7}, //   30
     {  -310, -170, -120, -100,  -80,  -50,  -35,  -25,  -15,  -9}, //   40
     {  -320, -180, -130, -100,  -80,  -50,  -35,  -25,  -15,  -9}, //   50
-    {  -340, -190, -140,  nil, -100,  -60,  nil,  -30,  nil, -10}, //   65
-    {  -360, -200, -150,  nil, -100,  -60,  nil,  -30,  nil, -10}, //   80
-    {  -380, -220, -170,  nil, -120,  -72,  nil,  -36,  nil, -12}, //  100
-    {  -410, -240, -180,  nil, -120,  -72,  nil,  -36,  nil, -12}, //  120
-    {  -460, -260, -200,  nil, -145,  -85,  nil,  -43,  nil, -14}, //  140
-    {  -520, -280, -210,  nil, -145,  -85,  nil,  -43,  nil, -14}, //  160
-    {  -580, -310, -230,  nil, -145,  -85,  nil,  -43,  nil, -14}, //  180
-    {  -660, -340, -240,  nil, -170, -100,  nil,  -50,  nil, -15}, //  200
-    {  -740, -380, -260,  nil, -170, -100,  nil,  -50,  nil, -15}, //  225
-    {  -820, -420, -280,  nil, -170, -100,  nil,  -50,  nil, -15}, //  250
-    {  -920, -480, -300,  nil, -190, -110,  nil,  -56,  nil, -17}, //  280
-    { -1050, -540, -330,  nil, -190, -110,  nil,  -56,  nil, -17}, //  315
-    { -1200, -600, -360,  nil, -210, -125,  nil,  -62,  nil, -18}, //  355
-    { -1350, -680, -400,  nil, -210, -125,  nil,  -62,  nil, -18}, //  400
-    { -1500, -760, -440,  nil, -230, -135,  nil,  -68,  nil, -20}, //  450
-    { -1650, -840, -480,  nil, -230, -135,  nil,  -68,  nil, -20}, //  500
-    {   nil,  nil,  nil,  nil, -260, -145,  nil,  -76,  nil, -22}, //  560
-    {   nil,  nil,  nil,  nil, -260, -145,  nil,  -76,  nil, -22}, //  630
-    {   nil,  nil,  nil,  nil, -290, -160,  nil,  -80,  nil, -24}, //  710
-    {   nil,  nil,  nil,  nil, -290, -160,  nil,  -80,  nil, -24}, //  800
-    {   nil,  nil,  nil,  nil, -320, -170,  nil,  -86,  nil, -26}, //  900
-    {   nil,  nil,  nil,  nil, -320, -170,  nil,  -86,  nil, -26}, // 1000
-    {   nil,  nil,  nil,  nil, -350, -195,  nil,  -98,  nil, -28}, // 1120
-    {   nil,  nil,  nil,  nil, -350, -195,  nil,  -98,  nil, -28}, // 1250
-    {   nil,  nil,  nil,  nil, -390, -220,  nil, -110,  nil, -30}, // 1400
-    {   nil,  nil,  nil,  nil, -390, -220,  nil, -110,  nil, -30}, // 1600
-    {   nil,  nil,  nil,  nil, -430, -240,  nil, -120,  nil, -32}, // 1800
-    {   nil,  nil,  nil,  nil, -430, -240,  nil, -120,  nil, -32}, // 2000
-    {   nil,  nil,  nil,  nil, -480, -260,  nil, -130,  nil, -34}, // 2240
-    {   nil,  nil,  nil,  nil, -480, -260,  nil, -130,  nil, -34}, // 2500
-    {   nil,  nil,  nil,  nil, -520, -290,  nil, -145,  nil, -38}, // 2800
-    {   nil,  nil,  nil,  nil, -520, -290,  nil, -145,  nil, -38}, // 3150
+    {  -340, -190, -140,  gap, -100,  -60,  gap,  -30,  gap, -10}, //   65
+    {  -360, -200, -150,  gap, -100,  -60,  gap,  -30,  gap, -10}, //   80
+    {  -380, -220, -170,  gap, -120,  -72,  gap,  -36,  gap, -12}, //  100
+    {  -410, -240, -180,  gap, -120,  -72,  gap,  -36,  gap, -12}, //  120
+    {  -460, -260, -200,  gap, -145,  -85,  gap,  -43,  gap, -14}, //  140
+    {  -520, -280, -210,  gap, -145,  -85,  gap,  -43,  gap, -14}, //  160
+    {  -580, -310, -230,  gap, -145,  -85,  gap,  -43,  gap, -14}, //  180
+    {  -660, -340, -240,  gap, -170, -100,  gap,  -50,  gap, -15}, //  200
+    {  -740, -380, -260,  gap, -170, -100,  gap,  -50,  gap, -15}, //  225
+    {  -820, -420, -280,  gap, -170, -100,  gap,  -50,  gap, -15}, //  250
+    {  -920, -480, -300,  gap, -190, -110,  gap,  -56,  gap, -17}, //  280
+    { -1050, -540, -330,  gap, -190, -110,  gap,  -56,  gap, -17}, //  315
+    { -1200, -600, -360,  gap, -210, -125,  gap,  -62,  gap, -18}, //  355
+    { -1350, -680, -400,  gap, -210, -125,  gap,  -62,  gap, -18}, //  400
+    { -1500, -760, -440,  gap, -230, -135,  gap,  -68,  gap, -20}, //  450
+    { -1650, -840, -480,  gap, -230, -135,  gap,  -68,  gap, -20}, //  500
+    {   gap,  gap,  gap,  gap, -260, -145,  gap,  -76,  gap, -22}, //  560
+    {   gap,  gap,  gap,  gap, -260, -145,  gap,  -76,  gap, -22}, //  630
+    {   gap,  gap,  gap,  gap, -290, -160,  gap,  -80,  gap, -24}, //  710
+    {   gap,  gap,  gap,  gap, -290, -160,  gap,  -80,  gap, -24}, //  800
+    {   gap,  gap,  gap,  gap, -320, -170,  gap,  -86,  gap, -26}, //  900
+    {   gap,  gap,  gap,  gap, -320, -170,  gap,  -86,  gap, -26}, // 1000
+    {   gap,  gap,  gap,  gap, -350, -195,  gap,  -98,  gap, -28}, // 1120
+    {   gap,  gap,  gap,  gap, -350, -195,  gap,  -98,  gap, -28}, // 1250
+    {   gap,  gap,  gap,  gap, -390, -220,  gap, -110,  gap, -30}, // 1400
+    {   gap,  gap,  gap,  gap, -390, -220,  gap, -110,  gap, -30}, // 1600
+    {   gap,  gap,  gap,  gap, -430, -240,  gap, -120,  gap, -32}, // 1800
+    {   gap,  gap,  gap,  gap, -430, -240,  gap, -120,  gap, -32}, // 2000
+    {   gap,  gap,  gap,  gap, -480, -260,  gap, -130,  gap, -34}, // 2240
+    {   gap,  gap,  gap,  gap, -480, -260,  gap, -130,  gap, -34}, // 2500
+    {   gap,  gap,  gap,  gap, -520, -290,  gap, -145,  gap, -38}, // 2800
+    {   gap,  gap,  gap,  gap, -520, -290,  gap, -145,  gap, -38}, // 3150
 };
 
 // Lower deviation ei of j (by grade) and k (IT4 to IT7).
 inline constexpr std::int16_t shaft_table_j_and_k[][4] = {
     //j5,j6    j7    j8  k    upto mm
     {    -2,   -4,   -6, 0}, //    3
-    {    -2,   -4,  nil, 1}, //    6
-    {    -2,   -5,  nil, 1}, //   10
-    {    -3,   -6,  nil, 1}, //   14
-    {    -3,   -6,  nil, 1}, //   18
-    {    -4,   -8,  nil, 2}, //   24
-    {    -4,   -8,  nil, 2}, //   30
-    {    -5,  -10,  nil, 2}, //   40
-    {    -5,  -10,  nil, 2}, //   50
-    {    -7,  -12,  nil, 2}, //   65
-    {    -7,  -12,  nil, 2}, //   80
-    {    -9,  -15,  nil, 3}, //  100
-    {    -9,  -15,  nil, 3}, //  120
-    {   -11,  -18,  nil, 3}, //  140
-    {   -11,  -18,  nil, 3}, //  160
-    {   -11,  -18,  nil, 3}, //  180
-    {   -13,  -21,  nil, 4}, //  200
-    {   -13,  -21,  nil, 4}, //  225
-    {   -13,  -21,  nil, 4}, //  250
-    {   -16,  -26,  nil, 4}, //  280
-    {   -16,  -26,  nil, 4}, //  315
-    {   -18,  -28,  nil, 4}, //  355
-    {   -18,  -28,  nil, 4}, //  400
-    {   -20,  -32,  nil, 5}, //  450
-    {   -20,  -32,  nil, 5}, //  500
-    {   nil,  nil,  nil, 0}, //  560
-    {   nil,  nil,  nil, 0}, //  630
-    {   nil,  nil,  nil, 0}, //  710
-    {   nil,  nil,  nil, 0}, //  800
-    {   nil,  nil,  nil, 0}, //  900
-    {   nil,  nil,  nil, 0}, // 1000
-    {   nil,  nil,  nil, 0}, // 1120
-    {   nil,  nil,  nil, 0}, // 1250
-    {   nil,  nil,  nil, 0}, // 1400
-    {   nil,  nil,  nil, 0}, // 1600
-    {   nil,  nil,  nil, 0}, // 1800
-    {   nil,  nil,  nil, 0}, // 2000
-    {   nil,  nil,  nil, 0}, // 2240
-    {   nil,  nil,  nil, 0}, // 2500
-    {   nil,  nil,  nil, 0}, // 2800
-    {   nil,  nil,  nil, 0}, // 3150
+    {    -2,   -4,  gap, 1}, //    6
+    {    -2,   -5,  gap, 1}, //   10
+    {    -3,   -6,  gap, 1}, //   14
+    {    -3,   -6,  gap, 1}, //   18
+    {    -4,   -8,  gap, 2}, //   24
+    {    -4,   -8,  gap, 2}, //   30
+    {    -5,  -10,  gap, 2}, //   40
+    {    -5,  -10,  gap, 2}, //   50
+    {    -7,  -12,  gap, 2}, //   65
+    {    -7,  -12,  gap, 2}, //   80
+    {    -9,  -15,  gap, 3}, //  100
+    {    -9,  -15,  gap, 3}, //  120
+    {   -11,  -18,  gap, 3}, //  140
+    {   -11,  -18,  gap, 3}, //  160
+    {   -11,  -18,  gap, 3}, //  180
+    {   -13,  -21,  gap, 4}, //  200
+    {   -13,  -21,  gap, 4}, //  225
+    {   -13,  -21,  gap, 4}, //  250
+    {   -16,  -26,  gap, 4}, //  280
+    {   -16,  -26,  gap, 4}, //  315
+    {   -18,  -28,  gap, 4}, //  355
+    {   -18,  -28,  gap, 4}, //  400
+    {   -20,  -32,  gap, 5}, //  450
+    {   -20,  -32,  gap, 5}, //  500
+    {   gap,  gap,  gap, 0}, //  560
+    {   gap,  gap,  gap, 0}, //  630
+    {   gap,  gap,  gap, 0}, //  710
+    {   gap,  gap,  gap, 0}, //  800
+    {   gap,  gap,  gap, 0}, //  900
+    {   gap,  gap,  gap, 0}, // 1000
+    {   gap,  gap,  gap, 0}, // 1120
+    {   gap,  gap,  gap, 0}, // 1250
+    {   gap,  gap,  gap, 0}, // 1400
+    {   gap,  gap,  gap, 0}, // 1600
+    {   gap,  gap,  gap, 0}, // 1800
+    {   gap,  gap,  gap, 0}, // 2000
+    {   gap,  gap,  gap, 0}, // 2240
+    {   gap,  gap,  gap, 0}, // 2500
+    {   gap,  gap,  gap, 0}, // 2800
+    {   gap,  gap,  gap, 0}, // 3150
 };
 
 // Lower deviation ei of m to zc, any grade.
 inline constexpr std::int16_t shaft_table_m_to_zc[][14] = {
     // m    n    p    r     s     t     u     v     x     y     z    za    zb    zc    upto mm
-    {  2,   4,   6,  10,   14,  nil,   18,  nil,   20,  nil,   26,   32,   40,   60}, //    3
-    {  4,   8,  12,  15,   19,  nil,   23,  nil,   28,  nil,   35,   42,   50,   80}, //    6
-    {  6,  10,  15,  19,   23,  nil,   28,  nil,   34,  nil,   42,   52,   67,   97}, //   10
-    {  7,  12,  18,  23,   28,  nil,   33,  nil,   40,  nil,   50,   64,   90,  130}, //   14
-    {  7,  12,  18,  23,   28,  nil,   33,   39,   45,  nil,   60,   77,  108,  150}, //   18
-    {  8,  15,  22,  28,   35,  nil,   41,   47,   54,   63,   73,   98,  136,  188}, //   24
+    {  2,   4,   6,  10,   14,  gap,   18,  gap,   20,  gap,   26,   32,   40,   60}, //    3
+    {  4,   8,  12,  15,   19,  gap,   23,  gap,   28,  gap,   35,   42,   50,   80}, //    6
+    {  6,  10,  15,  19,   23,  gap,   28,  gap,   34,  gap,   42,   52,   67,   97}, //   10
+    {  7,  12,  18,  23,   28,  gap,   33,  gap,   40,  gap,   50,   64,   90,  130}, //   14
+    {  7,  12,  18,  23,   28,  gap,   33,   39,   45,  gap,   60,   77,  108,  150}, //   18
+    {  8,  15,  22,  28,   35,  gap,   41,   47,   54,   63,   73,   98,  136,  188}, //   24
     {  8,  15,  22,  28,   35,   41,   48,   55,   64,   75,   88,  118,  160,  218}, //   30
     {  9,  17,  26,  34,   43,   48,   60,   68,   80,   94,  112,  148,  200,  274}, //   40
     {  9,  17,  26,  34,   43,   54,   70,   81,   97,  114,  136,  180,  242,  325}, //   50
@@ -144,22 +144,22 @@ inline constexpr std::int16_t shaft_table_m_to_zc[][14] = {
     { 21,  37,  62, 114,  208,  294,  435,  530,  660,  820, 1000, 1300, 1650, 2100}, //  400
     { 23,  40,  68, 126,  232,  330,  490,  595,  740,  920, 1100, 1450, 1850, 2400}, //  450
     { 23,  40,  68, 132,  252,  360,  540,  660,  820, 1000, 1250, 1600, 2100, 2600}, //  500
-    { 26,  44,  78, 150,  280,  400,  600,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, //  560
-    { 26,  44,  78, 155,  310,  450,  660,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, //  630
-    { 30,  50,  88, 175,  340,  500,  740,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, //  710
-    { 30,  50,  88, 185,  380,  560,  840,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, //  800
-    { 34,  56, 100, 210,  430,  620,  940,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, //  900
-    { 34,  56, 100, 220,  470,  680, 1050,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 1000
-    { 40,  66, 120, 250,  520,  780, 1150,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 1120
-    { 40,  66, 120, 260,  580,  840, 1300,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 1250
-    { 48,  78, 140, 300,  640,  960, 1450,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 1400
-    { 48,  78, 140, 330,  720, 1050, 1600,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 1600
-    { 58,  92, 170, 370,  820, 1200, 1850,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 1800
-    { 58,  92, 170, 400,  920, 1350, 2000,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 2000
-    { 68, 110, 195, 440, 1000, 1500, 2300,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 2240
-    { 68, 110, 195, 460, 1100, 1650, 2500,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 2500
-    { 76, 135, 240, 550, 1250, 1900, 2900,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 2800
-    { 76, 135, 240, 580, 1400, 2100, 3200,  nil,  nil,  nil,  nil,  nil,  nil,  nil}, // 3150
+    { 26,  44,  78, 150,  280,  400,  600,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, //  560
+    { 26,  44,  78, 155,  310,  450,  660,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, //  630
+    { 30,  50,  88, 175,  340,  500,  740,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, //  710
+    { 30,  50,  88, 185,  380,  560,  840,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, //  800
+    { 34,  56, 100, 210,  430,  620,  940,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, //  900
+    { 34,  56, 100, 220,  470,  680, 1050,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 1000
+    { 40,  66, 120, 250,  520,  780, 1150,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 1120
+    { 40,  66, 120, 260,  580,  840, 1300,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 1250
+    { 48,  78, 140, 300,  640,  960, 1450,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 1400
+    { 48,  78, 140, 330,  720, 1050, 1600,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 1600
+    { 58,  92, 170, 370,  820, 1200, 1850,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 1800
+    { 58,  92, 170, 400,  920, 1350, 2000,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 2000
+    { 68, 110, 195, 440, 1000, 1500, 2300,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 2240
+    { 68, 110, 195, 460, 1100, 1650, 2500,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 2500
+    { 76, 135, 240, 550, 1250, 1900, 2900,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 2800
+    { 76, 135, 240, 580, 1400, 2100, 3200,  gap,  gap,  gap,  gap,  gap,  gap,  gap}, // 3150
 };
 // clang-format on
 
