@@ -1,6 +1,7 @@
 #ifndef FITWRIGHT_SOURCE_HPP
 #define FITWRIGHT_SOURCE_HPP
 
+#include <fitwright/flags.hpp>
 #include <fitwright/text.hpp>
 
 #include <cstdint>
@@ -50,27 +51,9 @@ enum class caution : std::uint16_t {
 };
 
 /// A set of cautions.
-class cautions {
-public:
-    constexpr cautions() noexcept = default;
-    constexpr cautions(caution c) noexcept : bits_(static_cast<std::uint16_t>(c)) {}
+using cautions = flags<caution>;
 
-    [[nodiscard]] constexpr bool empty() const noexcept { return bits_ == 0; }
-    [[nodiscard]] constexpr bool contains(caution c) const noexcept {
-        return (bits_ & static_cast<std::uint16_t>(c)) != 0;
-    }
-    friend constexpr cautions operator|(cautions a, cautions b) noexcept {
-        cautions both;
-        both.bits_ = static_cast<std::uint16_t>(a.bits_ | b.bits_);
-        return both;
-    }
-    friend constexpr bool operator==(cautions, cautions) noexcept = default;
-
-private:
-    std::uint16_t bits_ = 0;
-};
-
-constexpr cautions operator|(caution a, caution b) noexcept { return cautions(a) | cautions(b); }
+[[nodiscard]] constexpr cautions operator|(caution a, caution b) noexcept { return cautions(a) | b; }
 
 /// What to say of a caution: the usual words, and whom to ask.
 [[nodiscard]] constexpr text in_words(caution c) noexcept {

@@ -1,6 +1,7 @@
 #ifndef FITWRIGHT_CHOOSE_MATE_HPP
 #define FITWRIGHT_CHOOSE_MATE_HPP
 
+#include <fitwright/clearance_window.hpp>
 #include <fitwright/error.hpp>
 #include <fitwright/fit.hpp>
 #include <fitwright/iso286.hpp>
@@ -9,14 +10,6 @@
 // The part in hand leads: which limits its mate needs, and how near a standard class comes to them.
 
 namespace fitwright {
-
-/// The clearance a pair may have, on diameter; negative where it must interfere.
-struct clearance_window {
-    length least;
-    length most;
-
-    friend constexpr bool operator==(clearance_window, clearance_window) noexcept = default;
-};
 
 namespace sources {
 /// Interval arithmetic on the measured size: the mate is right wherever in its uncertainty the part lies.

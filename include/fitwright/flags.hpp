@@ -1,0 +1,40 @@
+#ifndef FITWRIGHT_FLAGS_HPP
+#define FITWRIGHT_FLAGS_HPP
+
+#include <cstddef>
+#include <cstdint>
+
+namespace fitwright {
+
+/// A set of the enumerators of `Flag`, an enumeration whose values are single bits (1, 2, 4, …).
+/// An enumeration of flags has its own `operator|`, so that two of them make a set.
+template <class Flag> class flags {
+public:
+    constexpr flags() noexcept = default;
+    constexpr flags(Flag flag) noexcept : bits_(static_cast<std::uint32_t>(flag)) {}
+
+    [[nodiscard]] constexpr bool empty() const noexcept { return bits_ == 0; }
+    [[nodiscard]] constexpr bool contains(Flag flag) const noexcept {
+        return (bits_ & static_cast<std::uint32_t>(flag)) != 0;
+    }
+
+    constexpr flags& operator|=(flags more) noexcept {
+        bits_ |= more.bits_;
+        return *this;
+    }
+    friend constexpr flags operator|(flags a, flags b) noexcept { return a |= b; }
+    friend constexpr bool operator==(flags, flags) noexcept = default;
+
+    /// Calls `use` with each flag of the set, the lowest bit first.
+    template <class Use> constexpr void for_each(Use use) const {
+        for (std::uint32_t bit = 1; bit != 0 && bit <= bits_; bit <<= 1)
+            if ((bits_ & bit) != 0) use(static_cast<Flag>(bit));
+    }
+
+private:
+    std::uint32_t bits_ = 0;
+};
+
+} // namespace fitwright
+
+#endif
