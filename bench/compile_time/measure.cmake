@@ -36,10 +36,13 @@ row(iostream iostream "" iostream)
 row(length iostream 25 fitwright/length.hpp)
 row(iso286_fit iostream 50 fitwright/iso286.hpp fitwright/fit.hpp)
 row(callout iostream 80 fitwright/callout.hpp)
+row(core iostream 80 fitwright_core.hpp)
 row(boost_units iostream "" ${boost})
 row(umbrella boost_units 130 fitwright/fitwright.hpp)
 
 set(folder "${WORK}/compile_time")
+execute_process(COMMAND "${CMAKE_COMMAND}" -D "OUT=${folder}" -P "${root}/cmake/single_include.cmake"
+                COMMAND_ERROR_IS_FATAL ANY)
 foreach(name IN LISTS rows)
     set(text "")
     set(is_there TRUE)
@@ -115,7 +118,7 @@ foreach(compiler IN LISTS COMPILERS)
         foreach(name IN LISTS rows)
             now(start)
             execute_process(
-                COMMAND "${path}" -std=c++20 -fsyntax-only "-I${root}/include"
+                COMMAND "${path}" -std=c++20 -fsyntax-only "-I${root}/include" "-I${folder}"
                         "${folder}/${name}.cpp"
                 RESULT_VARIABLE status ERROR_VARIABLE words)
             now(end)
