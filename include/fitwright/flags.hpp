@@ -27,8 +27,8 @@ public:
 
     /// Calls `use` with each flag of the set, the lowest bit first.
     template <class Use> constexpr void for_each(Use use) const {
-        for (std::uint32_t bit = 1; bit != 0 && bit <= bits_; bit <<= 1)
-            if ((bits_ & bit) != 0) use(static_cast<Flag>(bit));
+        for (std::uint32_t one = 1; one != 0 && one <= bits_; one <<= 1)
+            if ((bits_ & one) != 0) use(static_cast<Flag>(one));
     }
 
 private:
