@@ -100,6 +100,21 @@ std::optional<fitwright::material_family> read_family(table_reader& r, const std
     return family;
 }
 
+/// The known material whose figures stand in for those of a material that the library doesn't know.
+std::optional<stated<fitwright::material>> read_stand_in(table_reader& r, const std::string& material) {
+    const auto written = r.placed("taken_as");
+    if (!written) return std::nullopt;
+    const auto known = fitwright::find_material(written->text);
+    if (!known) {
+        r.report(*written, known.error());
+        return std::nullopt;
+    }
+    if (const auto itself = fitwright::find_material(material); itself && itself->name != known->name)
+        r.report(written->where,
+                 fmt::format("{} is known by itself: say 'taken_as' only where it isn't", material));
+    return stated<fitwright::material>{*known, written->text};
+}
+
 part read_part(const toml::table& table, const std::vector<group>& groups, document& doc) {
     table_reader r(table, "a part", doc);
     part p;
@@ -107,6 +122,7 @@ part read_part(const toml::table& table, const std::vector<group>& groups, docum
     p.name = r.required_text("name");
     p.material = r.required_text("material");
     p.family = read_family(r, p.material);
+    p.taken_as = read_stand_in(r, p.material);
     p.of_its_own = r.temperature("temperature");
     p.brittle = r.flag("brittle");
     p.envelope = r.lengths("envelope");

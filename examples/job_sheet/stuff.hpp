@@ -3,7 +3,7 @@
 
 #include "job.hpp"
 
-// What a part is made of, as far as cutting it is concerned.
+// What a part is made of, as far as cutting and warming it is concerned.
 
 namespace job_sheet {
 
@@ -17,8 +17,17 @@ struct stuff {
     std::string words; ///< "bearing bronze CuSn7Zn4Pb7"; "aluminium, as stated"; or why nothing is known
 };
 
-/// By the material's name, else by the family that the job states, else by the family of that name.
+/// By the material's name, else by the one it is taken as, else by the family that the job states, else
+/// by the family of that name.
 [[nodiscard]] stuff stuff_of(const part& p);
+
+/// The material whose figures are reckoned with: the part's own, or the one it is taken as; or why there
+/// is none.
+struct reckoned {
+    std::optional<fitwright::material> material;
+    std::string words;
+};
+[[nodiscard]] reckoned material_of(const part& p);
 
 } // namespace job_sheet
 
