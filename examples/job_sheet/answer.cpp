@@ -104,6 +104,7 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
                   .parts = {},
                   .clearance = {},
                   .instead = {},
+                  .heat = {},
                   .leading = {},
                   .making = {},
                   .gauges = {},
@@ -122,8 +123,9 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
     }
     const bool both = asked.hole && asked.shaft && asked.hole->limits && asked.shaft->limits;
     if (both) a.clearance = clearance_of(fitwright::fit(*asked.hole->limits, *asked.shaft->limits));
+    a.heat = heat_of(asked, j);
     for (const alternative& other : asked.instead)
-        a.instead.push_back({other.callout, clearance_of(other.fit)});
+        a.instead.push_back({other.callout, clearance_of(other.fit), heat_of(asked, other.fit, j)});
 
     a.making = making_of(asked.hole, j);
     a.gauges = gauges_of(asked);

@@ -3,6 +3,7 @@
 
 #include "chances.hpp"
 #include "checking.hpp"
+#include "heat.hpp"
 #include "job.hpp"
 #include "leading.hpp"
 #include "making.hpp"
@@ -54,6 +55,7 @@ struct clearance_answer {
 struct alternative_answer {
     std::string callout;
     clearance_answer clearance;
+    std::optional<heat_answer> heat;
 };
 
 enum class status { answered, look_at, refused };
@@ -63,6 +65,7 @@ struct pair_answer {
     std::vector<part_answer> parts;
     std::optional<clearance_answer> clearance;
     std::vector<alternative_answer> instead;
+    std::optional<heat_answer> heat;
     std::optional<leading_answer> leading;
     std::optional<making_answer> making;
     std::vector<gauge_answer> gauges;

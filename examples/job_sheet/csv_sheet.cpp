@@ -51,7 +51,7 @@ constexpr std::string_view header =
     "lower_limit_mm,upper_limit_mm,lower_limit_in,upper_limit_in,target_mm,source,kind,least_clearance_um,"
     "mean_clearance_um,greatest_clearance_um,look_at,not_yet_computed,cautions,errors,"
     "reamer_lower_mm,reamer_upper_mm,plan,go_lower_mm,go_upper_mm,not_go_lower_mm,not_go_upper_mm,go_worn_mm,"
-    "readings,tight_percent,details\n";
+    "readings,tight_percent,tightest_state,tightest_um,loosest_state,loosest_um,details\n";
 
 /// "centre drill; 13 mm drill: 13.076 to 13.204, leaves ...; ..."; or why there is no plan.
 std::string plan(const making_answer& m) {
@@ -93,7 +93,17 @@ void add_shop_answers(const pair_answer& a, const part_answer& p, csv_row& row) 
     row << (p.role == "hole" && a.making ? plan(*a.making) : "");
     add_gauge(a, p.role, row);
     row << readings(a, p.role) << (a.chance ? percent(*a.chance) : "");
+    if (a.heat && a.heat->tightest) {
+        const hot_row& tightest = a.heat->rows[*a.heat->tightest];
+        const hot_row& loosest = a.heat->rows[*a.heat->loosest];
+        row << tightest.state << um(tightest.clearance->least) << loosest.state
+            << um(loosest.clearance->most);
+    } else {
+        row.skip(4);
+    }
     std::vector<std::string> all;
+    if (a.heat)
+        for (const fact& f : facts_of(*a.heat)) all.push_back(f.label + ": " + f.text);
     for (const fact& f : details(a)) all.push_back(f.label + ": " + f.text);
     row << joined(all);
 }

@@ -125,8 +125,8 @@ std::string alternatives(const std::vector<alternative_answer>& all) {
     std::vector<std::string> lines;
     for (const alternative_answer& other : all) {
         const clearance_answer& c = other.clearance;
-        lines.push_back(fmt::format("{}: {} to {} um, {}", other.callout, um(c.least), um(c.greatest),
-                                    kind_in_words(c.kind)));
+        lines.push_back(fmt::format("{}: {} to {} um, {}{}", other.callout, um(c.least), um(c.greatest),
+                                    kind_in_words(c.kind), decisive_state(other)));
     }
     return titled_list("Instead, to compare", lines);
 }
@@ -136,6 +136,26 @@ std::string sources(const pair_answer& a) {
     for (const part_answer& p : a.parts)
         if (p.size) all += fmt::format("{}{}: {}", all.empty() ? "" : "; ", p.role, p.size->source);
     return paragraph("source", all.empty() ? "" : "Source: " + all);
+}
+
+std::string heat_table(const heat_answer& h) {
+    if (h.rows.empty()) return facts_list(facts_of(h));
+    std::string html =
+        "<h4>In heat and cold</h4>\n<div class=\"wide\"><table>\n<caption>Clearance on diameter, um, at the worst of the "
+        "coefficients' spread (below 0: interference)</caption>\n<thead><tr><th scope=\"col\">state</th>"
+        "<th scope=\"col\">hole</th><th scope=\"col\">shaft</th><th scope=\"col\" class=\"number\">least to greatest</th>"
+        "<th scope=\"col\"></th></tr></thead>\n<tbody>\n";
+    for (std::size_t i = 0; i < h.rows.size(); ++i) {
+        const hot_row& r = h.rows[i];
+        std::string mark = h.tightest == i ? "tightest" : "";
+        if (h.loosest == i) mark += mark.empty() ? "loosest" : ", loosest";
+        html += fmt::format(
+            "<tr><th scope=\"row\">{}</th><td class=\"nowrap\">{}</td><td class=\"nowrap\">{}</td>"
+            "<td class=\"number nowrap\">{}</td><td>{}</td></tr>\n",
+            escaped(r.state), escaped(r.hole_at), escaped(r.shaft_at),
+            r.clearance ? about_um(*r.clearance) : "?", r.clearance ? mark : escaped(r.no_answer));
+    }
+    return html + "</tbody></table></div>\n" + facts_list(facts_of(h));
 }
 
 std::string plan_table(const making_answer& m) {
@@ -170,6 +190,7 @@ std::string card(const pair_answer& a, std::size_t number) {
         html += paragraph("kind", kind_in_words(a.clearance->kind)) + clearance_table(*a.clearance);
     html += "</div>\n" + (drawn.empty() ? "" : "<figure>\n" + drawn + "</figure>\n") + "</div>\n";
     html += alternatives(a.instead);
+    if (a.heat) html += heat_table(*a.heat);
     html += facts_list(details(a));
     if (a.making) html += plan_table(*a.making);
     html += titled_list("Look at", a.look_at);

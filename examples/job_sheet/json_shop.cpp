@@ -82,6 +82,35 @@ ordered_json tried_in_json(const hole_tried& t) {
             {"sure", t.is_sure}};
 }
 
+ordered_json happening_in_json(const fitwright::common_temperature& t) {
+    ordered_json o = {{"outcome", std::string(in_words(t.outcome))},
+                      {"looked_up_to_degC", t.looked_upto.value()},
+                      {"limited_by", std::string(t.limited_by)}};
+    if (t.earliest) o["earliest_degC"] = (*t.earliest).value();
+    if (t.by_mean) o["by_mean_degC"] = (*t.by_mean).value();
+    if (t.latest) o["latest_degC"] = (*t.latest).value();
+    return o;
+}
+
+ordered_json heat_in_json(const heat_answer& h) {
+    ordered_json o = {{"can_tell", h.can_tell}, {"reckoned_with", h.reckoned_with}};
+    o["states"] = ordered_json::array();
+    for (const hot_row& r : h.rows) {
+        ordered_json one = {{"state", r.state}, {"hole", r.hole_at}, {"shaft", r.shaft_at}};
+        if (r.clearance) one["clearance"] = clearance(*r.clearance);
+        else one["no_answer"] = r.no_answer;
+        o["states"].push_back(std::move(one));
+    }
+    if (h.tightest) o["tightest"] = h.rows[*h.tightest].state;
+    if (h.loosest) o["loosest"] = h.rows[*h.loosest].state;
+    for (const happening_answer& one : h.happenings)
+        o["equally_warm"][one.what] = {{"heated", happening_in_json(one.at.heated)},
+                                       {"cooled", happening_in_json(one.at.cooled)}};
+    o["doubts"] = h.doubts;
+    o["sources"] = h.sources;
+    return o;
+}
+
 ordered_json leading_in_json(const leading_answer& l) {
     ordered_json o = {{"wanted_clearance", clearance(l.wanted)}};
     if (l.bore) o["bore"] = from_to(l.bore->lower_limit(), l.bore->upper_limit());
@@ -112,6 +141,7 @@ ordered_json size_in_json(length l) { return {{"nm", l.nanometres()}, {"mm", mm(
 ordered_json difference_in_json(length l) { return {{"nm", l.nanometres()}, {"um", um(l)}}; }
 
 void add_shop_answers(const pair_answer& a, ordered_json& to) {
+    if (a.heat) to["heat"] = heat_in_json(*a.heat);
     if (a.leading) to["leading"] = leading_in_json(*a.leading);
     if (a.making) to["making"] = making_in_json(*a.making);
     to["gauges"] = ordered_json::array();

@@ -18,6 +18,31 @@ constexpr want wants_it_tight[] = {want::stays_put, want::no_creep, want::pressu
 constexpr want wants_it_loose[] = {want::slides,       want::turns,       want::oil_film,
                                    want::never_seizes, want::passes_heat, want::never_rubs};
 
+/// Where the heat takes away what the sizes at 20 C give.
+void compare_hot(const pair_answer& a, std::vector<std::string>& notes) {
+    if (!a.heat) return;
+    if (!a.heat->can_tell) {
+        notes.push_back("can't tell what the heat does: " + a.heat->reckoned_with);
+        return;
+    }
+    for (const hot_row& r : a.heat->rows)
+        if (!r.clearance) notes.push_back(fmt::format("state '{}': {}", r.state, r.no_answer));
+    if (!a.heat->tightest) return;
+    const hot_row& tightest = a.heat->rows[*a.heat->tightest];
+    const hot_row& loosest = a.heat->rows[*a.heat->loosest];
+    const length tenth = length::from_nanometres(100);
+    for (const want w : wants_it_tight)
+        if (a.asked.wants_to(w) && loosest.clearance->most > length())
+            notes.push_back(fmt::format("wants '{}', but in the state '{}' may be loose by up to {} um",
+                                        in_words(w), loosest.state,
+                                        um(tenth * multiples_above(loosest.clearance->most, tenth))));
+    for (const want w : wants_it_loose)
+        if (a.asked.wants_to(w) && tightest.clearance->least < length())
+            notes.push_back(fmt::format("wants '{}', but in the state '{}' may be tight by up to {} um",
+                                        in_words(w), tightest.state,
+                                        um(tenth * multiples_above(-tightest.clearance->least, tenth))));
+}
+
 void compare_with_wants(const pair_answer& a, std::vector<std::string>& notes) {
     if (!a.clearance) return;
     const clearance_answer& c = *a.clearance;
@@ -85,6 +110,7 @@ void what_is_not_at_hand(const pair_answer& a, std::vector<std::string>& notes) 
 std::vector<std::string> what_to_look_at(const pair_answer& a, const job& j) {
     std::vector<std::string> notes;
     compare_with_wants(a, notes);
+    compare_hot(a, notes);
     compare_with_other_pairs<side::hole>(a.asked, &pair::hole, j, notes);
     compare_with_other_pairs<side::shaft>(a.asked, &pair::shaft, j, notes);
     doubt_the_source(a.asked.hole, notes);

@@ -20,8 +20,6 @@ struct capability {
 
 constexpr capability missing[] = {
     {"stack", [](const pair_answer& a, const job&) { return a.asked.stack.has_value(); }},
-    {"temperature states",
-     [](const pair_answer& a, const job& j) { return !j.states.empty() && a.asked.hole && a.asked.shaft; }},
     {"leak", [](const pair_answer& a, const job&) { return a.asked.wants_to(want::little_leak); }},
     {"oil film", [](const pair_answer& a, const job&) { return a.asked.wants_to(want::oil_film); }},
     {"press force", [](const pair_answer& a, const job&) { return is_pressed(a); }},

@@ -163,6 +163,16 @@ std::string clearance_in_words(fitwright::clearance_window has, fitwright::clear
     return loose || tight ? words : words + ": as wanted";
 }
 
+std::string decisive_state(const alternative_answer& other) {
+    if (!other.heat || !other.heat->tightest) return {};
+    const bool is_held = other.clearance.kind == fitwright::fit_kind::interference;
+    const hot_row& r = other.heat->rows[is_held ? *other.heat->loosest : *other.heat->tightest];
+    std::string words = fmt::format("; in the state '{}' {} um", r.state, about_um(*r.clearance));
+    if (is_held && r.clearance->most > length()) words += ": lets go";
+    if (!is_held && r.clearance->least < length()) words += ": seizes";
+    return words;
+}
+
 std::vector<fact> brief(const pair_answer& a) {
     std::vector<fact> all;
     add_making(a, all);

@@ -36,6 +36,10 @@ struct step_row {
 [[nodiscard]] std::string clearance_in_words(fitwright::clearance_window has,
                                              fitwright::clearance_window wanted);
 
+/// "; in the state 'worst steady' -23.6 to 5.7 um: lets go": the one state that decides, of a pair drawn
+/// otherwise.
+[[nodiscard]] std::string decisive_state(const alternative_answer& other);
+
 } // namespace job_sheet
 
 #endif

@@ -155,6 +155,23 @@ std::string fact_lines(const std::vector<fact>& all, bool in_capitals = false) {
     return lines;
 }
 
+std::string heat_lines(const heat_answer& h) {
+    if (h.rows.empty()) return fact_lines(facts_of(h));
+    std::string lines =
+        wrapped("In heat:   ", "clearance on diameter in each state, um, at the worst of the spread");
+    for (std::size_t i = 0; i < h.rows.size(); ++i) {
+        const hot_row& r = h.rows[i];
+        std::string mark;
+        if (h.tightest == i) mark = "  tightest";
+        if (h.loosest == i) mark += mark.empty() ? "  loosest" : " and loosest";
+        const std::string moment = fmt::format("           {} hole {} shaft {}", cell(r.state, 14),
+                                               cell(r.hole_at, 9), cell(r.shaft_at, 9));
+        if (r.clearance) lines += fmt::format("{} {:>16}{}\n", moment, about_um(*r.clearance), mark);
+        else lines += moment + '\n' + wrapped("           ", r.no_answer);
+    }
+    return lines + fact_lines(facts_of(h));
+}
+
 std::string plan_lines(const making_answer& m) {
     if (!m.plan) return {};
     const auto line = [](const step_row& r) {
@@ -199,9 +216,11 @@ std::string pair_lines(const pair_answer& a) {
     if (a.clearance) lines += clearance_lines(*a.clearance);
     for (const alternative_answer& other : a.instead) {
         const clearance_answer& c = other.clearance;
-        lines += wrapped("Instead:   ", fmt::format("{}: {} to {} um, {}", other.callout, um(c.least),
-                                                    um(c.greatest), kind_in_words(c.kind)));
+        lines +=
+            wrapped("Instead:   ", fmt::format("{}: {} to {} um, {}{}", other.callout, um(c.least),
+                                               um(c.greatest), kind_in_words(c.kind), decisive_state(other)));
     }
+    if (a.heat) lines += heat_lines(*a.heat);
     lines += fact_lines(details(a));
     if (a.making) lines += plan_lines(*a.making);
     lines += sources(a);

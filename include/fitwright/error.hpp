@@ -91,6 +91,46 @@ enum class error_code : std::uint8_t {
     material_ambiguous,
     property_not_known,
     temperature_out_of_range,
+    // of heat
+    no_states,
+    clearance_below_zero,
+    // of pressed joints
+    joint_not_possible,
+    friction_not_possible,
+    load_not_possible,
+    factor_below_one,
+    pressure_not_above_zero,
+    boring_not_possible,
+    // of chance
+    not_a_spread,
+    not_a_share,
+    // of the search for fits
+    nothing_to_choose_from,
+    // of leaks
+    not_a_gap,
+    gap_too_wide,
+    eccentricity_out_of_range,
+    leak_budget_too_small,
+    not_a_plunger,
+    // of stacks
+    chain_is_empty,
+    not_a_link,
+    chain_too_long,
+    not_a_simulation,
+    no_shim_does,
+    not_a_gear_pair,
+    dowels_do_not_go,
+    // of lubricants and oil films
+    viscosity_not_known,
+    viscosity_points_unusable,
+    viscosity_index_not_defined,
+    oil_grade_not_known,
+    bearing_value_missing,
+    bearing_value_not_possible,
+    no_running_clearance,
+    length_ratio_out_of_range,
+    no_heat_balance,
+    size_without_advice,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.
