@@ -8,6 +8,7 @@
 #include <fitwright/general.hpp>
 #include <fitwright/io.hpp>
 #include <fitwright/material.hpp>
+#include <fitwright/thermal.hpp>
 #include <fitwright/tool.hpp>
 #include <fitwright/tool/trials.hpp>
 
@@ -90,6 +91,20 @@ TEST_CASE("the calls of the README's table do what it says") {
     CHECK(acceptance_band(pin, 2_um)->upper_limit() == 11.992_mm);
     CHECK(materials::steel_c45.family == material_family::steel);
     CHECK(find_material("CuZn39Pb3").has_value());
+
+    const material block = materials::aluminium_6082_t6;
+    const material steel_pin = materials::steel_c45;
+    const fit slide(bore, pin);
+    const fit tight = "12 H7/p6"_fit;
+    const thermal_state states[] = {{"bench", 20_degC, 20_degC}, {"cool-down", 40_degC, 95_degC}};
+    CHECK(at_temperature(slide, {block, 95_degC}, {steel_pin, 60_degC})->min_clearance() > 6_um);
+    CHECK(worst_moments(slide, block, steel_pin, states)->tightest.state == "cool-down");
+    CHECK(!seizing_temperature(slide, block, steel_pin)->heated.is_possible());
+    CHECK(freeing_temperature(tight, block, steel_pin)->heated.is_possible());
+    CHECK(parting_temperature(tight, block, steel_pin)->heated.is_possible());
+    CHECK(shrink_temperatures(tight, block, steel_pin)->advice != shrink_advice::goes_in_at_room_temperature);
+    CHECK(shrinkage_on_cooling(50_mm, steel_pin, coolant::dry_ice).has_value());
+    CHECK(size_at_20(50.031_mm, block, 34_degC, {steel_pin, 22_degC})->by_mean < 50.031_mm);
 
     CHECK(nearest_class(bore, 12_mm)->miss() == 0_nm);
     const measured_hole too_large(12.08_mm, 3_um);

@@ -106,6 +106,7 @@ enum class error_code : std::uint8_t {
     not_a_share,
     // of the search for fits
     nothing_to_choose_from,
+    window_not_a_clearance,
     // of leaks
     not_a_gap,
     gap_too_wide,

@@ -16,6 +16,7 @@
 #include <fitwright/limits.hpp>
 #include <fitwright/material.hpp>
 #include <fitwright/source.hpp>
+#include <fitwright/thermal.hpp>
 #include <fitwright/tool.hpp>
 #include <fitwright/units.hpp>
 #include <fitwright/version.hpp>

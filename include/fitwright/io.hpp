@@ -10,5 +10,6 @@
 #include <fitwright/io/length.hpp>
 #include <fitwright/io/limits.hpp>
 #include <fitwright/io/source.hpp>
+#include <fitwright/io/thermal.hpp>
 
 #endif

@@ -79,7 +79,7 @@ template <side Side>
            << detail::written_doubts(l.doubts).view();
 }
 
-/// "50.0158 +/-0.0022 (corrected by -0.0152)".
+/// "50.0158 +/-0.0022 mm at 20 C (corrected by -0.0152)".
 template <side Side>
 [[nodiscard]] constexpr detail::thermal_text written(const measured_at_20<Side>& m) noexcept {
     detail::thermal_text t;
@@ -94,11 +94,11 @@ template <side Side>
     return detail::written_clearance(f) << detail::written_doubts(f.doubts).view();
 }
 
-/// "tightest in cool-down, clearance …; loosest in warm-up, clearance …".
+/// A line each: "tightest in cool-down: clearance …", "loosest in warm-up: clearance …".
 [[nodiscard]] constexpr detail::thermal_text written(const worst_moments_of_fit& w) noexcept {
     detail::thermal_text t;
     t << text("tightest in ") << w.tightest.state << text(": ")
-      << detail::written_clearance(w.tightest.fit).view() << text("; loosest in ") << w.loosest.state
+      << detail::written_clearance(w.tightest.fit).view() << text("\nloosest in ") << w.loosest.state
       << text(": ") << detail::written_clearance(w.loosest.fit).view();
     return t << detail::written_doubts(w.doubts).view();
 }
@@ -109,10 +109,13 @@ template <side Side>
     detail::thermal_text t;
     t << in_words(c.outcome);
     switch (c.outcome) {
-    case happening::happens:
-        t << text(" between ") << detail::written_celsius(*c.earliest).view() << text(" and ")
-          << detail::written_celsius(*c.latest).view();
+    case happening::happens: {
+        const auto earliest = detail::written_celsius(*c.earliest);
+        const auto latest = detail::written_celsius(*c.latest);
+        if (earliest == latest.view()) t << text(" at ") << earliest.view();
+        else t << text(" between ") << earliest.view() << text(" and ") << latest.view();
         break;
+    }
     case happening::may_happen:
         t << text(" from ") << detail::written_celsius(*c.earliest).view() << text(" on");
         break;
@@ -153,9 +156,9 @@ template <side Side>
     t << in_words(p.advice) << text("; ") << written(p.best()).view() << text("; leaves ")
       << detail::to_a_tenth(p.assembly_clearance).view() << text(" mm while assembling");
     if (p.hub_limit)
-        t << text("; the hub no hotter than ") << detail::written_celsius(*p.hub_limit).view() << text(" (")
+        t << text("\nthe hub no hotter than ") << detail::written_celsius(*p.hub_limit).view() << text(" (")
           << p.hub_limit_reason << text(")");
-    t << text("; not worked out: ") << shrink_plan::not_covered << detail::written_doubts(p.doubts).view();
+    t << text("\nnot worked out: ") << shrink_plan::not_covered << detail::written_doubts(p.doubts).view();
     p.take_care.for_each([&](caution c) { t << text("\n") << in_words(c); });
     return t;
 }

@@ -12,7 +12,7 @@ namespace fitwright {
 /// Whether something happens on the way from 20 °C.
 enum class happening : std::uint8_t {
     happens,                      ///< whatever the coefficients are within their spread
-    may_happen,                   ///< at the worst of the spread, not at the best
+    may_happen,                   ///< at one end of the spread, not at the other
     not_up_to_heating_limit,      ///< not before one of the parts is as hot as it may be
     not_where_expansion_is_known, ///< not as far as both coefficients are known
     at_20_degC_already,           ///< so it is at the start
@@ -33,9 +33,9 @@ enum class happening : std::uint8_t {
 /// Where something happens on one way from 20 °C. A temperature at which it doesn't is not known: ask first.
 struct common_temperature {
     happening outcome;
-    property<temperature> earliest; ///< nearest to 20 °C: at the worst of the spread of the coefficients
+    property<temperature> earliest; ///< nearest to 20 °C that the spread of the coefficients lets it be
     property<temperature> by_mean;  ///< by the mean coefficients
-    property<temperature> latest;   ///< at the best of the spread
+    property<temperature> latest;   ///< by here it has happened, whatever the coefficients
     figure<temperature> looked_upto;
     text limited_by;             ///< the material that lets us look no further
     flags<thermal_doubt> doubts; ///< where it happens first, or else at the end of the search
@@ -205,7 +205,7 @@ struct search_end {
 }
 
 /// The common temperature at which every pair comes apart: the largest shaft in the smallest hole just
-/// touches. Heated, or cooled, to here a pressed pair can be taken apart by hand.
+/// touches. A pressed pair that is to be taken apart goes to `latest`, and a little further for room.
 /// Error: the expansion of one of the materials is not known at all.
 [[nodiscard]] constexpr result<common_temperatures> parting_temperature(const fit& f, const material& hole,
                                                                         const material& shaft) noexcept {

@@ -1,6 +1,7 @@
 #ifndef FITWRIGHT_THERMAL_GROWTH_HPP
 #define FITWRIGHT_THERMAL_GROWTH_HPP
 
+#include <fitwright/limits.hpp>
 #include <fitwright/thermal/part.hpp>
 #include <fitwright/thermal/strain.hpp>
 

@@ -2,6 +2,7 @@
 #define FITWRIGHT_THERMAL_STRAIN_HPP
 
 #include <fitwright/material/expansion.hpp>
+#include <fitwright/source.hpp>
 #include <fitwright/thermal/doubt.hpp>
 
 // How much a part grows for each of its lengths, and how to put that on nanometres: plain doubles,
