@@ -1,6 +1,7 @@
 // Every call of the README's "Pick a header", compiled as it stands there and checked to answer.
 // tests/readme_test.cpp looks each of them up in this file.
 
+#include <fitwright/chance.hpp>
 #include <fitwright/choose.hpp>
 #include <fitwright/choose/next_reamer.hpp>
 #include <fitwright/fitwright.hpp>
@@ -101,10 +102,15 @@ TEST_CASE("the calls of the README's table do what it says") {
     CHECK(worst_moments(slide, block, steel_pin, states)->tightest.state == "cool-down");
     CHECK(!seizing_temperature(slide, block, steel_pin)->heated.is_possible());
     CHECK(freeing_temperature(tight, block, steel_pin)->heated.is_possible());
-    CHECK(parting_temperature(tight, block, steel_pin)->heated.is_possible());
+    CHECK(!parting_temperature(tight, block, steel_pin)->heated.is_possible()); // the block bears 150 C
     CHECK(shrink_temperatures(tight, block, steel_pin)->advice != shrink_advice::goes_in_at_room_temperature);
     CHECK(shrinkage_on_cooling(50_mm, steel_pin, coolant::dry_ice).has_value());
     CHECK(size_at_20(50.031_mm, block, 34_degC, {steel_pin, 22_degC})->by_mean < 50.031_mm);
+
+    const fit doubtful = "12 H7/m6"_fit;
+    CHECK(fits_within(12_mm, {8_um, 40_um})->lie_within());
+    CHECK(probability(doubtful, {0_um, 20_um}, spread::both(size_distribution::uniform()))->inside > 0.1);
+    CHECK(clearances(doubtful, spread::both(size_distribution::triangular()))->share_interfering() > 0.5);
 
     CHECK(nearest_class(bore, 12_mm)->miss() == 0_nm);
     const measured_hole too_large(12.08_mm, 3_um);

@@ -1,7 +1,6 @@
 // A wax doser's steel plunger in its bronze liner: the tightest and the loosest moment of its day.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/thermal.hpp>
 
 #include <iostream>
 

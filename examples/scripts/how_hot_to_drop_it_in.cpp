@@ -1,7 +1,6 @@
 // A steel stub that is to drop into its hub: how hot, how cold, and whether the hub bears it.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/thermal.hpp>
 
 #include <iostream>
 

@@ -1,7 +1,6 @@
 // A part still warm from the cut, read by a micrometer that is not: what it will be at 20 C.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/thermal.hpp>
 
 #include <iostream>
 

@@ -1,7 +1,6 @@
 // A slide that is right on the bench: what is left of its clearance hot, and where it seizes.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/thermal.hpp>
 
 #include <iostream>
 

@@ -4,6 +4,7 @@
 // Everything but io.hpp, which brings in the streams, and tool/trials.hpp, which brings in Boost.Math.
 
 #include <fitwright/callout.hpp>
+#include <fitwright/chance.hpp>
 #include <fitwright/choose.hpp>
 #include <fitwright/error.hpp>
 #include <fitwright/fit.hpp>

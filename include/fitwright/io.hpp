@@ -5,8 +5,10 @@
 // length only includes <fitwright/io/length.hpp>.
 
 #include <fitwright/io/callout.hpp>
+#include <fitwright/io/chance.hpp>
 #include <fitwright/io/error.hpp>
 #include <fitwright/io/fit.hpp>
+#include <fitwright/io/fits_within.hpp>
 #include <fitwright/io/length.hpp>
 #include <fitwright/io/limits.hpp>
 #include <fitwright/io/source.hpp>

@@ -98,9 +98,9 @@ int main() {
     mutate_table(r, t, "standard_tolerance_table", tables::standard_tolerance_table, tables::na);
     mutate_list(r, t, "range_upto_mm", tables::range_upto_mm, 4000);
     mutate_list(r, t, "main_row_of", tables::main_row_of, tables::main_range_count - 1);
-    mutate_table(r, t, "shaft_table_a_to_g", tables::shaft_table_a_to_g, tables::gap);
-    mutate_table(r, t, "shaft_table_j_and_k", tables::shaft_table_j_and_k, tables::gap);
-    mutate_table(r, t, "shaft_table_m_to_zc", tables::shaft_table_m_to_zc, tables::gap);
+    mutate_table(r, t, "shaft_table_a_to_g", tables::shaft_table_a_to_g, tables::nov);
+    mutate_table(r, t, "shaft_table_j_and_k", tables::shaft_table_j_and_k, tables::nov);
+    mutate_table(r, t, "shaft_table_m_to_zc", tables::shaft_table_m_to_zc, tables::nov);
     std::printf("%d mutants, %d caught\n", t.mutants, t.caught);
     if (!all_is_well(r)) {
         std::printf("not everything was put back\n");

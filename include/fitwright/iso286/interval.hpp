@@ -84,7 +84,7 @@ inline constexpr length largest_nominal = length::from_nanometres(3'150'000'000)
     return round ? half - half % 1000 : half;
 }
 
-/// Lower deviation ei of a shaft from j to zc, in micrometres, or `gap`.
+/// Lower deviation ei of a shaft from j to zc, in micrometres, or `nov`.
 [[nodiscard]] constexpr int shaft_lower_deviation(size_range r, position p, grade g) noexcept {
     if (p >= position::m)
         return shaft_table_m_to_zc[r.row][static_cast<int>(p) - static_cast<int>(position::m)];
@@ -92,7 +92,7 @@ inline constexpr length largest_nominal = length::from_nanometres(3'150'000'000)
     if (g == grade::it5 || g == grade::it6) return shaft_table_j_and_k[r.row][0];
     if (g == grade::it7) return shaft_table_j_and_k[r.row][1];
     if (g == grade::it8) return shaft_table_j_and_k[r.row][2];
-    return gap;
+    return nov;
 }
 
 /// Upper deviation es of a shaft, in nanometres, or `na`.
@@ -100,11 +100,11 @@ inline constexpr length largest_nominal = length::from_nanometres(3'150'000'000)
                                                            std::int32_t tolerance) noexcept {
     if (p < position::h) {
         const int es = shaft_table_a_to_g[r.row][static_cast<int>(p)];
-        return es == gap ? na : es * 1000;
+        return es == nov ? na : es * 1000;
     }
     if (p == position::h) return 0;
     const int ei = shaft_lower_deviation(r, p, g);
-    return ei == gap ? na : ei * 1000 + tolerance;
+    return ei == nov ? na : ei * 1000 + tolerance;
 }
 
 /// The rows of the ranges above 3 mm up to 500 mm, in which the rule of delta holds.
@@ -120,7 +120,7 @@ inline constexpr length largest_nominal = length::from_nanometres(3'150'000'000)
                                                           std::int32_t tolerance) noexcept {
     if (p < position::h) {
         const int es = shaft_table_a_to_g[r.row][static_cast<int>(p)];
-        return es == gap ? na : tolerance - es * 1000;
+        return es == nov ? na : tolerance - es * 1000;
     }
     if (p == position::h) return tolerance;
 
@@ -129,7 +129,7 @@ inline constexpr length largest_nominal = length::from_nanometres(3'150'000'000)
         if (g < grade::it6 || g > grade::it8) return na;
         const grade mirrored = mid ? grade::from_step(g.step() - 1) : g; // J7 mirrors j6, and so on
         const int ei = shaft_lower_deviation(r, position::j, mirrored);
-        if (ei == gap) return na;
+        if (ei == nov) return na;
         return -ei * 1000 + (mid ? tolerance - tolerance_at(r, mirrored) : 0);
     }
 
@@ -140,7 +140,7 @@ inline constexpr length largest_nominal = length::from_nanometres(3'150'000'000)
     }
 
     const int ei = p == position::k ? shaft_table_j_and_k[r.row][3] : shaft_lower_deviation(r, p, g);
-    if (ei == gap) return na;
+    if (ei == nov) return na;
     if (!mid || !takes_delta) return -ei * 1000;
     if (g < grade::it3) return na;
     const std::int32_t delta = tolerance - tolerance_at(r, grade::from_step(g.step() - 1));

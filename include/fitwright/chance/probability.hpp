@@ -1,0 +1,47 @@
+#ifndef FITWRIGHT_CHANCE_PROBABILITY_HPP
+#define FITWRIGHT_CHANCE_PROBABILITY_HPP
+
+#include <fitwright/chance/clearance_distribution.hpp>
+
+namespace fitwright {
+
+/// How many pairs of a hundred keep a window: shares from 0 to 1, which add up to 1.
+struct share_of_pairs {
+    double inside;      ///< the window
+    double tighter;     ///< than its least
+    double looser;      ///< than its most
+    double error_bound; ///< how far any of them may be off for want of digits
+    flags<chance_doubt> doubts;
+    cautions take_care; ///< pairs that may interfere need a press, not a hammer
+    source from;
+};
+
+/// The share of pairs with a clearance inside a window, ends included, hole and shaft spread as stated and
+/// paired at random: `probability("8 H7/g6"_fit, {8_um, 20_um}, spread::both(size_distribution::uniform()))`.
+/// Exact for shapes of straight lines (`constexpr` then), by quadrature otherwise: see `error_bound`.
+/// Error: a window the wrong way round; as of `clearances`.
+[[nodiscard]] constexpr result<share_of_pairs> probability(const fit& f, clearance_window w,
+                                                           const spread& s) noexcept {
+    if (w.least > w.most)
+        return error::composer(error_code::window_crossed)
+               << "a clearance of " << written(w.least).view() << " to " << written(w.most).view()
+               << " mm; allowed: the least first, and not above the most";
+    const auto c = clearances(f, s);
+    if (!c) return c.error();
+    const double tighter = c->share_below(w.least);
+    const double looser = c->share_above(w.most);
+    const double inside = 1 - tighter - looser;
+    return share_of_pairs{
+        .inside = inside < 0 ? 0 : inside,
+        .tighter = tighter,
+        .looser = looser,
+        .error_bound = c->error_bound(),
+        .doubts = c->doubts(),
+        .take_care = f.kind() == fit_kind::clearance ? cautions() : caution::press_force,
+        .from = c->from(),
+    };
+}
+
+} // namespace fitwright
+
+#endif
