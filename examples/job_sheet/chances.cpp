@@ -5,7 +5,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <numeric>
 
 namespace job_sheet {
 
@@ -14,17 +13,7 @@ namespace {
 using fitwright::length;
 using fitwright::side;
 
-constexpr length widest_tolerance = length::from_nanometres(10'000'000); // its square times 1000 fits
 constexpr std::size_t most_others = 3;
-
-/// Both sizes spread evenly over their tolerances fill a rectangle, hole by shaft, of which the part with
-/// the hole below the shaft is tight. Up to a shaft of `above` nanometres over the smallest hole it has
-/// this area, twice: a triangle as far as the hole's tolerance goes, then a strip as wide as it.
-std::int64_t twice_tight_area(std::int64_t above, std::int64_t hole_tolerance) {
-    if (above <= 0) return 0;
-    if (above <= hole_tolerance) return above * above;
-    return hole_tolerance * hole_tolerance + 2 * hole_tolerance * (above - hole_tolerance);
-}
 
 template <side Side>
 void add_others(const fitwright::size_limits<Side>& changed, auto fit_with,
@@ -64,19 +53,12 @@ std::optional<chance_answer> chance_of(const pair& p) {
     if (p.hole->measured || p.shaft->measured) return std::nullopt;
     const fitwright::hole_limits& hole = *p.hole->limits;
     const fitwright::shaft_limits& shaft = *p.shaft->limits;
-    const bool both_spread = hole.tolerance() > length() && shaft.tolerance() > length();
-    const bool fits_in = hole.tolerance() <= widest_tolerance && shaft.tolerance() <= widest_tolerance;
-    if (fitwright::fit(hole, shaft).kind() != fitwright::fit_kind::transition || !both_spread || !fits_in)
-        return std::nullopt;
-
-    const std::int64_t width = hole.tolerance().nanometres();
-    const std::int64_t twice_tight =
-        twice_tight_area((shaft.upper_limit() - hole.lower_limit()).nanometres(), width) -
-        twice_tight_area((shaft.lower_limit() - hole.lower_limit()).nanometres(), width);
-    const std::int64_t twice_all = 2 * width * shaft.tolerance().nanometres();
-    const std::int64_t common = std::gcd(twice_tight, twice_all);
-    chance_answer c{
-        .tight = twice_tight / common, .of = twice_all / common, .changed = {}, .tighter = {}, .looser = {}};
+    const fitwright::fit drawn(hole, shaft);
+    if (drawn.kind() != fitwright::fit_kind::transition) return std::nullopt;
+    const auto evenly = fitwright::spread::both(fitwright::size_distribution::uniform());
+    const auto how_often = fitwright::clearances(drawn, evenly);
+    if (!how_often) return std::nullopt; // a part without a tolerance
+    chance_answer c{.tight = how_often->share_interfering(), .changed = {}, .tighter = {}, .looser = {}};
 
     // What is bought or found stays as it is; of two made here the hole does, since reamers are dear.
     const bool shaft_stays = p.shaft->part.supply != supply::made;
@@ -94,9 +76,6 @@ std::optional<chance_answer> chance_of(const pair& p) {
     return c;
 }
 
-std::string percent(const chance_answer& c) {
-    const std::int64_t thousandths = (2 * 1000 * c.tight + c.of) / (2 * c.of);
-    return fmt::format("{}.{}", thousandths / 10, thousandths % 10);
-}
+std::string percent(const chance_answer& c) { return fmt::format("{:.1f}", 100 * c.tight); }
 
 } // namespace job_sheet

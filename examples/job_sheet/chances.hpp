@@ -3,7 +3,6 @@
 
 #include "job.hpp"
 
-#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -19,8 +18,7 @@ struct other_class {
 
 /// How often a transition fit comes out tight, and what comes out one way always.
 struct chance_answer {
-    std::int64_t tight;               ///< this many …
-    std::int64_t of;                  ///< … of this many pairs, in lowest terms
+    double tight;                     ///< the share of pairs, sizes spread evenly over their tolerances
     std::string changed;              ///< the part whose class may change; empty if both are as they are
     std::vector<other_class> tighter; ///< never loose, the least interference first
     std::vector<other_class> looser;  ///< never tight, the least clearance first

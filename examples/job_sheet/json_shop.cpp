@@ -149,9 +149,7 @@ void add_shop_answers(const pair_answer& a, ordered_json& to) {
     to["readings"] = ordered_json::array();
     for (const reading_answer& r : a.readings) to["readings"].push_back(reading_in_json(r));
     if (a.chance)
-        to["chance"] = {{"tight", a.chance->tight},
-                        {"of", a.chance->of},
-                        {"percent", percent(*a.chance)},
+        to["chance"] = {{"percent", percent(*a.chance)},
                         {"assumption", "both sizes spread evenly over their tolerances"},
                         {"changed", a.chance->changed},
                         {"never_loose", others_in_json(a.chance->tighter)},

@@ -134,12 +134,10 @@ std::string others_in_words(const std::vector<other_class>& others) {
 }
 
 void add_chance(const chance_answer& c, std::vector<fact>& all) {
-    const bool is_short = c.of <= 10'000;
     all.push_back(
-        {"how often",
-         fmt::format("{} % of the pairs come out tight{}, the others loose: if both "
-                     "sizes are spread evenly over their tolerances",
-                     percent(c), is_short ? fmt::format(" ({} in {})", c.tight, c.of) : std::string())});
+        {"how often", fmt::format("{} % of the pairs come out tight, the others loose: if both sizes "
+                                  "are spread evenly over their tolerances",
+                                  percent(c))});
     if (c.changed.empty()) return;
     const std::string whose = "preferred " + c.changed + "s";
     const auto say = [&](std::string_view which, const std::vector<other_class>& others) {
