@@ -7,6 +7,8 @@
 #include <fitwright/grid.hpp>
 #include <fitwright/io/source.hpp>
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace job_sheet {
@@ -105,6 +107,8 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
                   .clearance = {},
                   .instead = {},
                   .heat = {},
+                  .pressing = {},
+                  .seated_first = {},
                   .leading = {},
                   .making = {},
                   .gauges = {},
@@ -124,6 +128,11 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
     const bool both = asked.hole && asked.shaft && asked.hole->limits && asked.shaft->limits;
     if (both) a.clearance = clearance_of(fitwright::fit(*asked.hole->limits, *asked.shaft->limits));
     a.heat = heat_of(asked, j);
+    a.pressing = pressing_of(asked, j);
+    if (asked.hole)
+        if (const pair* const seat = seat_of(asked.hole->part, j))
+            a.seated_first = fmt::format("finish it once it is pressed into the {} (pair {})",
+                                         seat->hole->part.name, seat->id);
     for (const alternative& other : asked.instead)
         a.instead.push_back({other.callout, clearance_of(other.fit), heat_of(asked, other.fit, j)});
 

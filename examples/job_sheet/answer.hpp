@@ -7,6 +7,7 @@
 #include "job.hpp"
 #include "leading.hpp"
 #include "making.hpp"
+#include "pressing.hpp"
 
 #include <optional>
 #include <string>
@@ -66,6 +67,8 @@ struct pair_answer {
     std::optional<clearance_answer> clearance;
     std::vector<alternative_answer> instead;
     std::optional<heat_answer> heat;
+    std::optional<pressing_answer> pressing;
+    std::string seated_first; ///< what the hole's part is pressed into before it is finished
     std::optional<leading_answer> leading;
     std::optional<making_answer> making;
     std::vector<gauge_answer> gauges;

@@ -31,6 +31,7 @@ fitwright::cautions that_bite(const pair_answer& a, const job& j) {
         if (g.sizes) all = all | caution::rotating;
     if (either([&](const part& part) { return gets_hot(part, j); })) all |= caution::hot;
     if (a.heat) all |= a.heat->take_care;
+    if (a.pressing) all |= a.pressing->take_care;
     if (may_be_tight) all = all | caution::press_force;
     if (p.pressure) all = all | caution::under_pressure;
     if (p.wants_to(want::turns)) all = all | caution::rotating;
@@ -43,8 +44,8 @@ fitwright::cautions that_bite(const pair_answer& a, const job& j) {
 std::vector<std::string> cautions_of(const pair_answer& a, const job& j) {
     const fitwright::cautions biting = that_bite(a, j);
     std::vector<std::string> all;
-    for (const caution c : {caution::hot, caution::cold, caution::press_force, caution::under_pressure, caution::rotating,
-                            caution::brittle, caution::chemical})
+    for (const caution c : {caution::hot, caution::cold, caution::press_force, caution::under_pressure,
+                            caution::rotating, caution::brittle, caution::chemical})
         if (biting.contains(c)) all.emplace_back(in_words(c));
     all.insert(all.end(), a.asked.cautions.begin(), a.asked.cautions.end());
     if (!all.empty())

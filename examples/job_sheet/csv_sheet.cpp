@@ -104,6 +104,8 @@ void add_shop_answers(const pair_answer& a, const part_answer& p, csv_row& row) 
     std::vector<std::string> all;
     if (a.heat)
         for (const fact& f : facts_of(*a.heat)) all.push_back(f.label + ": " + f.text);
+    if (a.pressing)
+        for (const fact& f : facts_of(*a.pressing, a.asked)) all.push_back(f.label + ": " + f.text);
     for (const fact& f : details(a)) all.push_back(f.label + ": " + f.text);
     row << joined(all);
 }

@@ -1,6 +1,7 @@
 #include "heat.hpp"
 
 #include "figures.hpp"
+#include "pressing.hpp"
 #include "stuff.hpp"
 #include <fitwright/io/source.hpp>
 
@@ -22,6 +23,7 @@ std::string celsius(const fitwright::temperature& t) { return fmt::format("{:.0f
 void go_through_states(const pair& p, const fitwright::fit& f, const fitwright::material& hole,
                        const fitwright::material& shaft, const job& j, heat_answer& h) {
     fitwright::flags<fitwright::thermal_doubt> doubts;
+    const pair* const seat = seat_of(p.hole->part, j);
     for (const state& s : j.states) {
         if (!counts_for(p, s)) continue;
         hot_row row{.state = s.id, .hole_at = "?", .shaft_at = "?", .clearance = {}, .no_answer = {}};
@@ -33,6 +35,14 @@ void go_through_states(const pair& p, const fitwright::fit& f, const fitwright::
             const auto hot = fitwright::at_temperature(f, {hole, hole_at->value}, {shaft, shaft_at->value});
             if (hot) {
                 row.clearance = hot->clearance;
+                const auto moves = seat != nullptr ? bore_moves_in(*seat, s, j) : std::nullopt;
+                if (moves) {
+                    const fitwright::hole_limits bore = bore_in_service(f.hole(), *moves);
+                    row.clearance = {bore.lower_limit() - hot->shaft.upper_limit(),
+                                     bore.upper_limit() - hot->shaft.lower_limit()};
+                    h.held_in = fmt::format("the {} held in the {}, pair {}", p.hole->part.name,
+                                            seat->hole->part.name, seat->id);
+                }
                 doubts |= hot->doubts;
                 h.take_care |= hot->take_care;
             } else row.no_answer = hot.error().message();
@@ -136,6 +146,9 @@ std::vector<fact> facts_of(const heat_answer& h) {
         return all;
     }
     all.push_back({"heat", "reckoned with " + h.reckoned_with + "; both ends of the coefficients' spread"});
+    if (!h.held_in.empty())
+        all.push_back(
+            {"heat", h.held_in + ": its bore moves as it can there, from the size it has once pressed"});
     for (const happening_answer& one : h.happenings) {
         all.push_back(
             {one.what, fmt::format("with both parts equally warm: {}; {}", in_words(one.at.heated, "heated"),

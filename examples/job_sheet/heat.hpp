@@ -31,6 +31,7 @@ struct happening_answer {
 struct heat_answer {
     std::string reckoned_with; ///< the materials; or why nothing can be reckoned
     bool can_tell = false;
+    std::string held_in; ///< the hole's part is a bush, pressed into another
     std::vector<hot_row> rows;
     std::optional<std::size_t> tightest; ///< which of the rows
     std::optional<std::size_t> loosest;

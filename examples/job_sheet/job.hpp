@@ -28,9 +28,9 @@ struct part {
     std::string id;
     std::string name;
     std::string material;
-    std::optional<fitwright::material_family> family; ///< as stated, where the material is no known one
+    std::optional<fitwright::material_family> family;    ///< as stated, where the material is no known one
     std::optional<stated<fitwright::material>> taken_as; ///< a known material whose figures stand in for it
-    std::string group;                                ///< as warm as this group, or
+    std::string group;                                   ///< as warm as this group, or
     std::optional<stated<fitwright::temperature>> of_its_own; ///< with a temperature of its own
     job_sheet::supply supply = supply::made;
     bool brittle = false;

@@ -111,6 +111,55 @@ ordered_json heat_in_json(const heat_answer& h) {
     return o;
 }
 
+ordered_json number(double least, double most) { return {{"least", least}, {"most", most}}; }
+
+ordered_json pressed_state_in_json(const fitwright::pressed_state& s) {
+    ordered_json o = {
+        {"joint_pressure_pa", number(s.joint_pressure.least.value(), s.joint_pressure.most.value())},
+        {"axial_grip_n", number(s.axial_grip.least.value(), s.axial_grip.most.value())},
+        {"turning_grip_nm", number(s.turning_grip.least.value(), s.turning_grip.most.value())},
+        {"bore_closes_by", clearance({s.bore_closes_by.least, s.bore_closes_by.most})},
+        {"hole_part_stress_pa", s.hub.greatest.value()},
+        {"shaft_part_stress_pa", s.shaft.greatest.value()}};
+    if (const auto margin = s.hub.margin()) o["hole_part_margin"] = *margin;
+    if (const auto margin = s.shaft.margin()) o["shaft_part_margin"] = *margin;
+    return o;
+}
+
+ordered_json pressing_in_json(const pressing_answer& a) {
+    if (!a.at_20) return {{"cannot_tell", a.cannot_tell}};
+    ordered_json o = {{"at_20_degC", pressed_state_in_json(a.at_20->at_20)},
+                      {"press_in_force_n", a.at_20->press_in_force.value()}};
+    o["states"] = ordered_json::array();
+    for (const pressed_row& r : a.rows) {
+        ordered_json one = pressed_state_in_json(r.joint);
+        one["state"] = r.state;
+        one["bore_moves_by"] = clearance({r.bore_moves.least, r.bore_moves.most});
+        if (r.plug)
+            one["plug"] = {
+                {"holds", std::string(in_words(r.plug->holds))},
+                {"seals", std::string(in_words(r.plug->seals))},
+                {"grip_over_push", number(r.plug->grip_margin.least, r.plug->grip_margin.most)},
+                {"pressure_over_fluid", number(r.plug->seal_margin.least, r.plug->seal_margin.most)}};
+        o["states"].push_back(std::move(one));
+    }
+    if (a.bush && a.bush->way)
+        o["bush"] = {{"wanted_by_pair", a.bush->wanted_by},
+                     {"ream_after_pressing", a.bush->way->ream_after_pressing},
+                     {"before_pressing",
+                      from_to(a.bush->way->before.lower_limit(), a.bush->way->before.upper_limit())},
+                     {"largest_before_reaming", size_in_json(a.bush->way->largest_before_reaming)}};
+    if (a.drop_in) {
+        o["drop_in"] = {{"advice", std::string(in_words(a.drop_in->advice))}};
+        if (const auto& hub = a.drop_in->best().hub) o["drop_in"]["hub_degC"] = (*hub).value();
+        if (const auto& shaft = a.drop_in->best().shaft) o["drop_in"]["shaft_degC"] = (*shaft).value();
+        if (const auto& limit = a.drop_in->hub_limit) o["drop_in"]["hub_limit_degC"] = (*limit).value();
+    }
+    o["doubts"] = a.doubts;
+    o["sources"] = a.sources;
+    return o;
+}
+
 ordered_json leading_in_json(const leading_answer& l) {
     ordered_json o = {{"wanted_clearance", clearance(l.wanted)}};
     if (l.bore) o["bore"] = from_to(l.bore->lower_limit(), l.bore->upper_limit());
@@ -142,6 +191,8 @@ ordered_json difference_in_json(length l) { return {{"nm", l.nanometres()}, {"um
 
 void add_shop_answers(const pair_answer& a, ordered_json& to) {
     if (a.heat) to["heat"] = heat_in_json(*a.heat);
+    if (a.pressing) to["pressing"] = pressing_in_json(*a.pressing);
+    if (!a.seated_first.empty()) to["seated_first"] = a.seated_first;
     if (a.leading) to["leading"] = leading_in_json(*a.leading);
     if (a.making) to["making"] = making_in_json(*a.making);
     to["gauges"] = ordered_json::array();

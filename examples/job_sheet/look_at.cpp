@@ -43,6 +43,35 @@ void compare_hot(const pair_answer& a, std::vector<std::string>& notes) {
                                         um(tenth * multiples_above(-tightest.clearance->least, tenth))));
 }
 
+/// A joint that lets go, or yields, or doesn't hold what is behind it.
+void pressed_joints(const pair_answer& a, std::vector<std::string>& notes) {
+    if (!a.pressing) return;
+    const pressing_answer& p = *a.pressing;
+    if (!p.at_20) {
+        notes.push_back("can't tell what pressing does: " + p.cannot_tell);
+        return;
+    }
+    const auto yields = [](const fitwright::pressed_wall& w) {
+        const auto margin = w.margin();
+        return margin && *margin < 1;
+    };
+    const auto look_at = [&](const fitwright::pressed_state& s, const std::string& where) {
+        if (yields(s.hub))
+            notes.push_back("pressed: the hole's part yields at the greatest interference, " + where);
+        if (yields(s.shaft))
+            notes.push_back("pressed: the shaft's part yields at the greatest interference, " + where);
+    };
+    look_at(p.at_20->at_20, "at 20 C");
+    if (const pressed_row* const weakest = p.weakest(); weakest != nullptr && weakest->joint.may_let_go())
+        notes.push_back(fmt::format("pressed: no grip is left at the least interference in the state '{}'",
+                                    weakest->state));
+    for (const pressed_row& r : p.rows)
+        if (r.plug && (r.plug->holds != fitwright::holding::yes || r.plug->seals != fitwright::holding::yes))
+            notes.push_back(fmt::format("plug: in the state '{}' it holds: {}, it seals: {}", r.state,
+                                        std::string_view(in_words(r.plug->holds)),
+                                        std::string_view(in_words(r.plug->seals))));
+}
+
 void compare_with_wants(const pair_answer& a, std::vector<std::string>& notes) {
     if (!a.clearance) return;
     const clearance_answer& c = *a.clearance;
@@ -111,6 +140,7 @@ std::vector<std::string> what_to_look_at(const pair_answer& a, const job& j) {
     std::vector<std::string> notes;
     compare_with_wants(a, notes);
     compare_hot(a, notes);
+    pressed_joints(a, notes);
     compare_with_other_pairs<side::hole>(a.asked, &pair::hole, j, notes);
     compare_with_other_pairs<side::shaft>(a.asked, &pair::shaft, j, notes);
     doubt_the_source(a.asked.hole, notes);

@@ -57,6 +57,7 @@ void add_making(const pair_answer& a, std::vector<fact>& all) {
             else if (!a.making->no_plan.empty()) words += ": no plan, see below";
         }
         all.push_back({"make", words});
+        if (p.role == "hole" && !a.seated_first.empty()) all.push_back({"make", a.seated_first});
     }
     if (a.leading && !a.leading->no_bore.empty()) all.push_back({"make", "no bore: " + a.leading->no_bore});
 }

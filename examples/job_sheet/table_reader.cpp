@@ -110,6 +110,15 @@ bool table_reader::flag(std::string_view key) {
     return false;
 }
 
+std::optional<std::int64_t> table_reader::whole(std::string_view key) {
+    const toml::node* const node = find(key);
+    if (!node) return std::nullopt;
+    if (const auto* const number = node->as_integer()) return number->get();
+    doc_.report(place_of(*node),
+                fmt::format("{} is {}: write a whole number", describe(key), type_in_words(*node)));
+    return std::nullopt;
+}
+
 // ---- quantities
 
 std::optional<stated<fitwright::length>> table_reader::length(std::string_view key) {

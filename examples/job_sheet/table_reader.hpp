@@ -5,6 +5,7 @@
 #include "job.hpp"
 #include "toml.hpp"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -39,6 +40,8 @@ public:
     std::optional<placed_text> placed(std::string_view key, std::string_view example = {});
     std::vector<placed_text> texts(std::string_view key, std::string_view example = {});
     bool flag(std::string_view key);
+    /// A whole number of things: nothing that has a unit.
+    std::optional<std::int64_t> whole(std::string_view key);
 
     std::optional<stated<fitwright::length>> length(std::string_view key);
     std::vector<stated<fitwright::length>> lengths(std::string_view key);

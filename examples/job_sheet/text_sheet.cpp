@@ -221,6 +221,7 @@ std::string pair_lines(const pair_answer& a) {
                                                um(c.greatest), kind_in_words(c.kind), decisive_state(other)));
     }
     if (a.heat) lines += heat_lines(*a.heat);
+    if (a.pressing) lines += fact_lines(facts_of(*a.pressing, p));
     lines += fact_lines(details(a));
     if (a.making) lines += plan_lines(*a.making);
     lines += sources(a);

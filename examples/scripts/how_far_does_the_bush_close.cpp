@@ -1,0 +1,29 @@
+// A liner is pressed into a block: how far its bore closes, and where the bore goes when it is hot.
+#include <fitwright/fitwright.hpp>
+#include <fitwright/io.hpp>
+#include <fitwright/io/press.hpp>
+#include <fitwright/press.hpp>
+
+#include <iostream>
+
+using namespace fitwright;
+using namespace fitwright::literals;
+
+int main() {
+    const joint liner{.seat = "14 H7/s6"_fit,
+                      .hub = {.made_of = materials::aluminium_6082_t6, .outside = 40_mm, .at = 95_degC},
+                      .shaft = {.made_of = materials::bronze_cusn7zn4pb7, .bore = 8_mm, .at = 95_degC},
+                      .joint_length = 28_mm,
+                      .roughness = {.hub = 4_um, .shaft = 3_um},
+                      .between = frictions::any_pair};
+    const auto pressed = press(liner);
+    if (!pressed) return std::cerr << pressed.error() << '\n', 1;
+    const auto closes = pressed->at_20.bore_closes_by;
+    const auto moves = pressed->bore_moves_by;
+    std::cout << "closes by " << closes.least << " to " << closes.most << '\n'
+              << "from 20 to 95 C it opens by " << moves.least << " to " << moves.most << '\n'
+              << "finished to 7.986 +0.004/0 it is "
+              << bore_in_service(between(7.986_mm, 7.990_mm), moves).lower_limit() << " at least, hot\n";
+    if (pressed->doubts.contains(press_doubt::shaft_past_elastic_limit))
+        std::cout << "mind: " << press_doubt::shaft_past_elastic_limit << '\n';
+}

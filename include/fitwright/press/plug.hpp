@@ -1,0 +1,156 @@
+#ifndef FITWRIGHT_PRESS_PLUG_HPP
+#define FITWRIGHT_PRESS_PLUG_HPP
+
+#include <fitwright/press/wanted.hpp>
+
+// A plug pressed into a drilling, with a fluid under pressure behind it.
+
+namespace fitwright {
+
+/// What of the plug faces the fluid.
+enum class plug_face : std::uint8_t {
+    closed, ///< solid, or a cup with its back to the fluid
+    open,   ///< a cup with its mouth to the fluid, which gets in and presses its wall against the seat
+};
+
+/// What the fluid does to the interference, beside pushing.
+enum class pressure_effect : std::uint8_t { hurts, helps };
+
+[[nodiscard]] constexpr text in_words(pressure_effect e) noexcept {
+    return e == pressure_effect::helps ? "the fluid presses the plug's wall harder against its seat"
+                                       : "the fluid widens the drilling and loosens the plug";
+}
+
+/// What a plug has to stand.
+struct plug_duty {
+    pressure of_fluid;
+    double safety; ///< how many times over it is to hold
+    plug_face face = plug_face::closed;
+};
+
+/// The plug in one state, the fluid under pressure.
+struct plug_state {
+    range<figure<pressure>> joint_pressure; ///< between plug and seat, with what the fluid changes of it
+    range<double> grip_margin;              ///< grip over push
+    range<double> seal_margin;              ///< joint pressure over the fluid's: below 1 it gets in between
+    holding holds;                          ///< the push, as many times as asked
+    holding seals;                          ///< the fluid, as many times as asked; a smooth seat all round
+};
+
+/// Whether a pressed plug holds a pressure, and what it would take.
+struct plug_result {
+    figure<force> push;             ///< of the fluid on the whole seat
+    pressure_effect effect;         ///< of the fluid on the interference
+    length interference_changes_by; ///< by that effect; below zero it hurts
+    plug_state at_20;
+    plug_state in_service;
+    /// The least interference, at 20 °C and before smoothing, that holds and seals, cold and in service.
+    diametral_interference needed;
+    press_result pressed; ///< the joint without the fluid
+
+    flags<press_doubt> doubts;
+    cautions take_care;
+    source from;
+
+    /// Whether it holds and seals, at 20 °C and in service.
+    [[nodiscard]] constexpr holding holds() const noexcept {
+        const auto worse = [](holding a, holding b) {
+            if (a == holding::no || b == holding::no) return holding::no;
+            return a == holding::yes ? b : a;
+        };
+        return worse(worse(at_20.holds, at_20.seals), worse(in_service.holds, in_service.seals));
+    }
+};
+
+namespace detail {
+
+/// On diameter, in metres: the drilling widens as if the fluid stood in the seat too, which is the worst of
+/// it; a cup that is open to the fluid widens with it. That the push shortens and thickens a solid plug is
+/// not counted.
+[[nodiscard]] constexpr double interference_by_fluid(const joint& j, const elastic_pair& pair,
+                                                     const plug_duty& duty) noexcept {
+    const double fluid = duty.of_fluid.value();
+    const double widens = fluid * pair.hub_bore_per_pascal;
+    if (duty.face == plug_face::closed) return -widens;
+    const double inside = squared(j.shaft.bore);
+    const double outside = pair.diameter * pair.diameter;
+    const double modulus = (*j.shaft.made_of.youngs_modulus).value();
+    return 2 * fluid * pair.diameter * inside / (modulus * (outside - inside)) - widens;
+}
+
+[[nodiscard]] constexpr plug_state plug_state_of(const pressed_state& s, const plug_duty& duty) noexcept {
+    const double fluid = duty.of_fluid.value();
+    const range<double> seal{s.joint_pressure.least.value() / fluid, s.joint_pressure.most.value() / fluid};
+    return {s.joint_pressure, s.load_margin, seal, s.holds, holds(seal, duty.safety)};
+}
+
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr error no_duty(const joint& j,
+                                                                const plug_duty& duty) noexcept {
+    if (!(duty.of_fluid.value() > 0) || !is_amount(duty.of_fluid.value()))
+        return error::composer(error_code::pressure_not_above_zero)
+               << "the fluid's pressure is not above 0; allowed: above 0, over that outside";
+    if (!(duty.safety >= 1))
+        return error::composer(error_code::factor_below_one)
+               << "a safety factor below 1; allowed: 1 (no reserve) or more";
+    return error::composer(error_code::joint_not_possible)
+           << "a plug with a bore of " << written(j.shaft.bore).view()
+           << " mm can't be open to the fluid; allowed: a bore above 0, or plug_face::closed";
+}
+
+} // namespace detail
+
+/// Whether a plug holds a fluid under pressure, cold and in service, and the interference it would take.
+///
+/// The fluid pushes on the whole seat; the plug holds it by the least grip, and seals while it presses on its
+/// seat harder than the fluid. The joint's own load is not used. Local codes may ask for a plug that can't
+/// fly out at all (a thread, a ring, a stake): a press fit is no substitute.
+/// Error: as of `press`; a pressure not above 0, a safety below 1, a solid plug that is open.
+[[nodiscard]] constexpr result<plug_result> plug_under_pressure(const joint& plug,
+                                                                const plug_duty& duty) noexcept {
+    using namespace detail;
+    const bool is_possible = duty.of_fluid.value() > 0 && is_amount(duty.of_fluid.value()) &&
+                             duty.safety >= 1 &&
+                             (duty.face == plug_face::closed || plug.shaft.bore > length());
+    if (!is_possible) [[unlikely]]
+        return no_duty(plug, duty);
+    const auto pair = elastic_pair_of(plug);
+    if (!pair) return pair.error();
+    const double push = duty.of_fluid.value() * circumference(pair->diameter) * pair->diameter / 4;
+
+    joint with_fluid = plug;
+    with_fluid.load = {.along = force::from_value(push)};
+    with_fluid.safety.against_slipping = duty.safety;
+    const auto pressed = press(with_fluid);
+    if (!pressed) return pressed.error();
+    const length by_fluid = nearest_length(interference_by_fluid(plug, *pair, duty));
+    const auto i = plug.seat.interference();
+    with_fluid.seat = {plug.seat.diameter(),
+                       range<diametral_interference>{diametral_interference(i.least.value + by_fluid),
+                                                     diametral_interference(i.most.value + by_fluid)}};
+    const auto loaded = press(with_fluid);
+    if (!loaded) return loaded.error();
+    const auto to_hold = interference_to_hold(with_fluid);
+    if (!to_hold) return to_hold.error();
+    const auto change = change_in_service_of(with_fluid, pair->diameter);
+    if (!change) return change.error();
+    const double to_seal = duty.of_fluid.value() * duty.safety * pair->interference_per_pascal + change->lost;
+    const length for_seal = rounded_up(to_seal * 1e9) + pressed->smoothing;
+    const length for_grip = to_hold->interference.value;
+
+    return plug_result{
+        .push = figure<force>::from_value(push),
+        .effect = by_fluid > length() ? pressure_effect::helps : pressure_effect::hurts,
+        .interference_changes_by = by_fluid,
+        .at_20 = plug_state_of(loaded->at_20, duty),
+        .in_service = plug_state_of(loaded->in_service, duty),
+        .needed = diametral_interference((for_seal > for_grip ? for_seal : for_grip) - by_fluid),
+        .pressed = *pressed,
+        .doubts = pressed->doubts | loaded->doubts,
+        .take_care = pressed->take_care | caution::under_pressure,
+        .from = sources::lame_press_fit,
+    };
+}
+
+} // namespace fitwright
+
+#endif

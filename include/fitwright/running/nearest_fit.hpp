@@ -1,0 +1,74 @@
+#ifndef FITWRIGHT_RUNNING_NEAREST_FIT_HPP
+#define FITWRIGHT_RUNNING_NEAREST_FIT_HPP
+
+#include <fitwright/iso286/preferred.hpp>
+#include <fitwright/running/clearance_on.hpp>
+
+namespace fitwright {
+
+/// A preferred fit that comes nearest to a clearance.
+struct running_fit {
+    class_pair classes;
+    fit sizes;
+    /// How far its mean clearance is from the one wanted, or from the middle of the window; 0 for a fit that
+    /// keeps within it.
+    length off;
+};
+
+namespace detail {
+
+/// The preferred running fit with the least `off(fit)`; of two that are as near the one with the wider
+/// tolerances, which is cheaper.
+template <class Off>
+[[nodiscard]] constexpr result<running_fit> nearest_by(length nominal, basis b, Off off) noexcept {
+    result<running_fit> best =
+        error::composer(error_code::no_running_clearance)
+        << "no preferred fit runs at this size: allowed are sizes that ISO 286 has fits for";
+    for (const class_pair& classes : preferred_fits(b)) {
+        const auto f = limits(nominal, classes);
+        if (!f) {
+            if (!best) best = f.error();
+            continue;
+        }
+        if (f->min_clearance() <= length()) continue;
+        const running_fit candidate{.classes = classes, .sizes = *f, .off = off(*f)};
+        const bool is_better = !best || candidate.off < best->off ||
+                               (candidate.off == best->off && f->tolerance() > best->sizes.tolerance());
+        if (is_better) best = candidate;
+    }
+    return best;
+}
+
+} // namespace detail
+
+/// The preferred running fit whose mean clearance is nearest to the one wanted.
+/// Errors as of `limits`, where no preferred fit has a value.
+[[nodiscard]] constexpr result<running_fit> nearest_running_fit(length nominal, diametral_clearance wanted,
+                                                                basis b) noexcept {
+    return detail::nearest_by(nominal, b, [&](const fit& f) {
+        const length apart = f.mean_clearance() - wanted.value;
+        return apart < length() ? -apart : apart;
+    });
+}
+
+/// The preferred running fit that keeps within a window with the widest tolerances; where none does, the one
+/// whose mean clearance is nearest to the middle of the window. A fit that touches doesn't run, so the least
+/// clearance is always above 0.
+/// Error: a window whose least is above its most; as of `limits`.
+[[nodiscard]] constexpr result<running_fit> nearest_running_fit(length nominal, clearance_window wanted,
+                                                                basis b) noexcept {
+    if (wanted.least > wanted.most)
+        return error::composer(error_code::window_crossed)
+               << "the least clearance is above the most: allowed is the least first";
+    const auto within = detail::nearest_by(nominal, b, [&](const fit& f) {
+        return f.min_clearance() >= wanted.least && f.max_clearance() <= wanted.most
+                   ? length()
+                   : length::from_nanometres(1);
+    });
+    if (!within || within->off == length()) return within;
+    return nearest_running_fit(nominal, diametral_clearance((wanted.least + wanted.most) / 2), b);
+}
+
+} // namespace fitwright
+
+#endif
