@@ -9,6 +9,7 @@
 #include <fitwright/general.hpp>
 #include <fitwright/io.hpp>
 #include <fitwright/material.hpp>
+#include <fitwright/press.hpp>
 #include <fitwright/thermal.hpp>
 #include <fitwright/tool.hpp>
 #include <fitwright/tool/trials.hpp>
@@ -106,6 +107,29 @@ TEST_CASE("the calls of the README's table do what it says") {
     CHECK(shrink_temperatures(tight, block, steel_pin)->advice != shrink_advice::goes_in_at_room_temperature);
     CHECK(shrinkage_on_cooling(50_mm, steel_pin, coolant::dry_ice).has_value());
     CHECK(size_at_20(50.031_mm, block, 34_degC, {steel_pin, 22_degC})->by_mean < 50.031_mm);
+
+    const joint bush{.seat = "14 H7/r6"_fit,
+                     .hub = {.made_of = block, .outside = 30_mm, .at = 60_degC},
+                     .shaft = {.made_of = materials::bronze_cusn7zn4pb7, .bore = 10_mm, .at = 60_degC},
+                     .joint_length = 12_mm,
+                     .between = frictions::any_pair};
+    const auto pressed = press(bush);
+    REQUIRE(pressed.has_value());
+    CHECK(
+        friction_for({.hub = steel, .shaft = steel, .how = joined_by::pressing, .surface = seat_surface::dry})
+            .least > 0.05);
+    CHECK(ream_after_pressing("10 H7"_hole, *pressed)->closes_by.most > 10_um);
+    CHECK(bore_in_service("10 H7"_hole, pressed->bore_moves_by).upper_limit() > 10.015_mm);
+    const joint plug{.seat = "9 H7/s6"_fit,
+                     .hub = {.made_of = block, .outside = 21_mm},
+                     .shaft = {.made_of = materials::brass_cuzn39pb3},
+                     .joint_length = 8_mm,
+                     .between = frictions::any_pair};
+    CHECK(plug_under_pressure(plug, {.of_fluid = megapascals(0.3), .safety = 2})->holds() == holding::yes);
+    joint hub = bush;
+    hub.load.along = force::from_value(100);
+    CHECK(interference_to_hold(hub)->interference.value > 0_um);
+    CHECK(greatest_interference(hub)->interference.value > 0_um);
 
     const fit doubtful = "12 H7/m6"_fit;
     CHECK(fits_within(12_mm, {8_um, 40_um})->lie_within());

@@ -1,8 +1,6 @@
 // A liner is pressed into a block: how far its bore closes, and where the bore goes when it is hot.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/press.hpp>
-#include <fitwright/press.hpp>
 
 #include <iostream>
 

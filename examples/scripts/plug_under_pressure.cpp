@@ -1,8 +1,6 @@
 // A plug closes a cross drilling: does it hold the relief valve's pressure, on the bench and hot?
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/press.hpp>
-#include <fitwright/press.hpp>
 
 #include <iostream>
 

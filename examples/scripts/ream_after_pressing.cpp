@@ -1,8 +1,6 @@
 // Bushes are pressed into a bracket: bore them to size first, or ream them afterwards?
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/press.hpp>
-#include <fitwright/press.hpp>
 
 #include <iostream>
 

@@ -1,8 +1,6 @@
 // What the press has to give, and the tightest fit that neither part yields at.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/press.hpp>
-#include <fitwright/press.hpp>
 
 #include <iostream>
 

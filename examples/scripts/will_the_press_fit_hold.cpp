@@ -1,8 +1,6 @@
 // A light-alloy crank on a steel shaft carries a torque: does the press fit hold it, cold and hot?
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/press.hpp>
-#include <fitwright/press.hpp>
 
 #include <iostream>
 

@@ -16,6 +16,7 @@
 #include <fitwright/length.hpp>
 #include <fitwright/limits.hpp>
 #include <fitwright/material.hpp>
+#include <fitwright/press.hpp>
 #include <fitwright/source.hpp>
 #include <fitwright/thermal.hpp>
 #include <fitwright/tool.hpp>

@@ -11,6 +11,7 @@
 #include <fitwright/io/fits_within.hpp>
 #include <fitwright/io/length.hpp>
 #include <fitwright/io/limits.hpp>
+#include <fitwright/io/press.hpp>
 #include <fitwright/io/source.hpp>
 #include <fitwright/io/thermal.hpp>
 
