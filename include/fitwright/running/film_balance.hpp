@@ -19,13 +19,13 @@ struct film_moment {
 [[nodiscard]] inline double sommerfeld_of(const film_question& q, double clearance,
                                           double viscosity) noexcept {
     const double stretch = q.diameter / clearance;
-    return stretch * stretch * viscosity * q.omega / (2 * pi) / q.mean_pressure();
+    return stretch * stretch * viscosity * q.omega / (2 * half_turn) / q.mean_pressure();
 }
 
 /// K, if all the heat of friction goes with the oil, and what leaves at the sides is half warmed.
 [[nodiscard]] inline double rise_of(const film_question& q, const raimondi_boyd_reading& r,
                                     double heat_capacity) noexcept {
-    return 4 * pi * q.mean_pressure() * r.friction / (heat_capacity * r.flow * (1 - r.side_share / 2));
+    return 4 * half_turn * q.mean_pressure() * r.friction / (heat_capacity * r.flow * (1 - r.side_share / 2));
 }
 
 /// The temperature at which the oil carries off the heat, for one clearance at 20 degC. The film is half

@@ -36,7 +36,7 @@ namespace fitwright::detail {
     const raimondi_boyd_reading r = table.at(s);
     const double radial = m.clearance / 2;
     const double psi = m.clearance / q.diameter;
-    const double turns = q.omega / (2 * pi);
+    const double turns = q.omega / (2 * half_turn);
     const double flow = r.flow * q.diameter / 2 * radial * turns * q.width;
     const double friction = r.friction * psi;
     const double drag = friction * q.load * q.diameter / 2;

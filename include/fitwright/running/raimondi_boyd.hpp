@@ -7,7 +7,8 @@
 
 namespace fitwright::detail {
 
-inline constexpr double pi = 3.14159265358979323846;
+/// Radian.
+inline constexpr double half_turn = 3.14159265358979323846;
 
 /// What the table has for one Sommerfeld number.
 struct raimondi_boyd_reading {
@@ -74,10 +75,10 @@ private:
     [[nodiscard]] raimondi_boyd_reading lightly_loaded(double s) const noexcept {
         const raimondi_boyd_row& first = rows_[0];
         const double along = first.s / s; // of the way from the middle to the first row
-        const double more_than_petroff = first.friction / (2 * pi * pi * first.s) - 1;
+        const double more_than_petroff = first.friction / (2 * half_turn * half_turn * first.s) - 1;
         return {.gap_left = 1 - raimondi_boyd_eccentricity[0] * along,
-                .friction = 2 * pi * pi * s * (1 + more_than_petroff * along * along),
-                .flow = pi + along * (first.flow - pi),
+                .friction = 2 * half_turn * half_turn * s * (1 + more_than_petroff * along * along),
+                .flow = half_turn + along * (first.flow - half_turn),
                 .side_share = along * first.side_share,
                 .pressure_evenness = first.pressure_evenness};
     }
