@@ -108,6 +108,8 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
                   .instead = {},
                   .heat = {},
                   .pressing = {},
+                  .leak = {},
+                  .film = {},
                   .seated_first = {},
                   .leading = {},
                   .making = {},
@@ -129,6 +131,8 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
     if (both) a.clearance = clearance_of(fitwright::fit(*asked.hole->limits, *asked.shaft->limits));
     a.heat = heat_of(asked, j);
     a.pressing = pressing_of(asked, j);
+    a.leak = leak_of(asked, a.heat, a.leading, j);
+    a.film = film_of(asked, a.heat, j);
     if (asked.hole)
         if (const pair* const seat = seat_of(asked.hole->part, j))
             a.seated_first = fmt::format("finish it once it is pressed into the {} (pair {})",

@@ -8,6 +8,7 @@
 #include "leading.hpp"
 #include "making.hpp"
 #include "pressing.hpp"
+#include "running.hpp"
 
 #include <optional>
 #include <string>
@@ -68,6 +69,8 @@ struct pair_answer {
     std::vector<alternative_answer> instead;
     std::optional<heat_answer> heat;
     std::optional<pressing_answer> pressing;
+    std::optional<leak_answer> leak;
+    std::optional<film_answer> film;
     std::string seated_first; ///< what the hole's part is pressed into before it is finished
     std::optional<leading_answer> leading;
     std::optional<making_answer> making;

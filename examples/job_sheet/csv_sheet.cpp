@@ -106,6 +106,10 @@ void add_shop_answers(const pair_answer& a, const part_answer& p, csv_row& row) 
         for (const fact& f : facts_of(*a.heat)) all.push_back(f.label + ": " + f.text);
     if (a.pressing)
         for (const fact& f : facts_of(*a.pressing, a.asked)) all.push_back(f.label + ": " + f.text);
+    if (a.leak)
+        for (const fact& f : facts_of(*a.leak)) all.push_back(f.label + ": " + f.text);
+    if (a.film)
+        for (const fact& f : facts_of(*a.film)) all.push_back(f.label + ": " + f.text);
     for (const fact& f : details(a)) all.push_back(f.label + ": " + f.text);
     row << joined(all);
 }

@@ -191,6 +191,8 @@ std::string card(const pair_answer& a, std::size_t number) {
     html += "</div>\n" + (drawn.empty() ? "" : "<figure>\n" + drawn + "</figure>\n") + "</div>\n";
     html += alternatives(a.instead);
     if (a.heat) html += heat_table(*a.heat);
+    if (a.leak) html += "<h4>Leak</h4>\n" + facts_list(facts_of(*a.leak));
+    if (a.film) html += "<h4>Oil film</h4>\n" + facts_list(facts_of(*a.film));
     if (a.pressing) html += "<h4>Pressed together</h4>\n" + facts_list(facts_of(*a.pressing, p));
     html += facts_list(details(a));
     if (a.making) html += plan_table(*a.making);

@@ -114,6 +114,9 @@ struct pair {
     std::optional<stated<fitwright::length>> land;
     std::optional<stated<fitwright::pressure>> pressure;
     std::optional<stated<double>> leak_at_most;
+    std::optional<stated<double>> load;           ///< on a journal, in newtons
+    std::optional<stated<double>> speed;          ///< of a journal, in revolutions a minute
+    std::optional<stated<fitwright::iso_vg>> oil; ///< that it is oiled with
     std::optional<job_sheet::stack> stack;
     std::vector<std::string> cautions;
     std::vector<fault> faults; ///< those of the file's faults that are about this pair
@@ -144,6 +147,7 @@ struct fluid {
     std::optional<stated<fitwright::pressure>> relief_valve;
     std::optional<stated<fitwright::length>> stroke;
     std::optional<stated<double>> seconds_a_shot;
+    std::optional<stated<double>> seconds_under_pressure; ///< of each shot
     std::string note;
 };
 

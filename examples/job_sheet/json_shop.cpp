@@ -160,6 +160,43 @@ ordered_json pressing_in_json(const pressing_answer& a) {
     return o;
 }
 
+ordered_json leak_in_json(const leak_answer& a) {
+    if (!a.cannot_tell.empty()) return {{"cannot_tell", a.cannot_tell}};
+    const auto rows = [](const std::vector<leak_row>& from) {
+        ordered_json all = ordered_json::array();
+        for (const leak_row& r : from)
+            all.push_back({{"where", r.where},
+                           {"clearance", clearance(r.clearance)},
+                           {"percent", number(r.least_percent, r.most_percent)},
+                           {"within_budget", r.is_within_budget}});
+        return all;
+    };
+    ordered_json o = {
+        {"budget_percent", a.budget_percent}, {"states", rows(a.states)}, {"instead", rows(a.instead)}};
+    if (a.greatest_clearance) o["greatest_clearance"] = difference_in_json(*a.greatest_clearance);
+    o["assumptions"] = a.assumptions;
+    o["doubts"] = a.doubts;
+    o["source"] = a.source;
+    return o;
+}
+
+ordered_json film_in_json(const film_answer& a) {
+    if (!a.cannot_tell.empty()) return {{"cannot_tell", a.cannot_tell}};
+    ordered_json o = {{"oil", a.oil}, {"states", ordered_json::array()}};
+    for (const film_row& r : a.rows) {
+        ordered_json one = {{"state", r.state}};
+        if (r.film) {
+            one["least_film"] = difference_in_json(r.film->least_film());
+            one["limit_film"] = difference_in_json(r.film->limit_film);
+            one["regime"] = std::string(in_words(r.film->regime));
+        } else one["no_film"] = r.no_film;
+        o["states"].push_back(std::move(one));
+    }
+    o["doubts"] = a.doubts;
+    o["source"] = a.source;
+    return o;
+}
+
 ordered_json leading_in_json(const leading_answer& l) {
     ordered_json o = {{"wanted_clearance", clearance(l.wanted)}};
     if (l.bore) o["bore"] = from_to(l.bore->lower_limit(), l.bore->upper_limit());
@@ -193,6 +230,8 @@ void add_shop_answers(const pair_answer& a, ordered_json& to) {
     if (a.heat) to["heat"] = heat_in_json(*a.heat);
     if (a.pressing) to["pressing"] = pressing_in_json(*a.pressing);
     if (!a.seated_first.empty()) to["seated_first"] = a.seated_first;
+    if (a.leak) to["leak"] = leak_in_json(*a.leak);
+    if (a.film) to["film"] = film_in_json(*a.film);
     if (a.leading) to["leading"] = leading_in_json(*a.leading);
     if (a.making) to["making"] = making_in_json(*a.making);
     to["gauges"] = ordered_json::array();

@@ -72,6 +72,28 @@ void pressed_joints(const pair_answer& a, std::vector<std::string>& notes) {
                                         std::string_view(in_words(r.plug->seals))));
 }
 
+/// A leak over its budget, a film that doesn't carry.
+void running_parts(const pair_answer& a, std::vector<std::string>& notes) {
+    if (a.leak && !a.leak->cannot_tell.empty())
+        notes.push_back("can't tell the leak: " + a.leak->cannot_tell);
+    if (a.leak) {
+        const leak_row* worst = nullptr;
+        for (const leak_row& r : a.leak->states)
+            if (!r.is_within_budget && (worst == nullptr || r.most_percent > worst->most_percent)) worst = &r;
+        if (worst != nullptr)
+            notes.push_back(fmt::format("leak: up to {} % of a shot in the state '{}', where {} % are wanted",
+                                        percent(worst->most_percent), worst->where,
+                                        percent(a.leak->budget_percent)));
+    }
+    if (a.film && !a.film->cannot_tell.empty())
+        notes.push_back("can't tell the oil film: " + a.film->cannot_tell);
+    if (a.film)
+        if (const film_row* const r = a.film->thinnest();
+            r != nullptr && r->film->regime != fitwright::film_regime::full_film)
+            notes.push_back(fmt::format("wants '{}', but {}", in_words(want::oil_film),
+                                        std::string_view(in_words(r->film->regime))));
+}
+
 void compare_with_wants(const pair_answer& a, std::vector<std::string>& notes) {
     if (!a.clearance) return;
     const clearance_answer& c = *a.clearance;
@@ -141,6 +163,7 @@ std::vector<std::string> what_to_look_at(const pair_answer& a, const job& j) {
     compare_with_wants(a, notes);
     compare_hot(a, notes);
     pressed_joints(a, notes);
+    running_parts(a, notes);
     compare_with_other_pairs<side::hole>(a.asked, &pair::hole, j, notes);
     compare_with_other_pairs<side::shaft>(a.asked, &pair::shaft, j, notes);
     doubt_the_source(a.asked.hole, notes);

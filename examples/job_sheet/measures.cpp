@@ -163,6 +163,8 @@ result<length> take_length(cursor& c) {
 constexpr unit<double> pressure_units[] = {{"MPa", 1e6}, {"kPa", 1e3}, {"Pa", 1}, {"bar", 1e5}};
 constexpr unit<double> viscosity_units[] = {{"mPa s", 1e-3}, {"Pa s", 1}};
 constexpr unit<double> time_units[] = {{"s", 1}, {"min", 60}};
+constexpr unit<double> force_units[] = {{"kN", 1e3}, {"N", 1}};
+constexpr unit<double> speed_units[] = {{"rpm", 1}};
 constexpr unit<double> share_units[] = {{"%", 0.01}};
 constexpr unit<double> celsius_unit[] = {{"degC", 1}};
 constexpr unit<double> fahrenheit_unit[] = {{"degF", 1}};
@@ -254,6 +256,21 @@ result<double> read_temperature(std::string_view text) {
 result<double> read_pressure(std::string_view text) { return read_scaled(text, pressure_units); }
 result<double> read_viscosity(std::string_view text) { return read_scaled(text, viscosity_units); }
 result<double> read_time(std::string_view text) { return read_scaled(text, time_units); }
+result<double> read_force(std::string_view text) { return read_scaled(text, force_units); }
+result<double> read_speed(std::string_view text) { return read_scaled(text, speed_units); }
+
+result<fitwright::iso_vg> read_oil(std::string_view text) {
+    cursor c(text);
+    const cursor start = c;
+    if (!c.skip("ISO VG ")) return start.wrong("no oil: write its grade as in ISO VG 32");
+    const std::string_view digits = c.take_digits();
+    if (digits.empty() || digits.size() > 4 || !c.at_end())
+        return start.wrong("no oil: write its grade as in ISO VG 32");
+    const auto grade = fitwright::iso_vg_of(static_cast<int>(whole(digits)));
+    if (!grade) return start.wrong(std::string(grade.error().message()));
+    return grade;
+}
+
 result<double> read_share(std::string_view text) { return read_scaled(text, share_units); }
 
 } // namespace job_sheet

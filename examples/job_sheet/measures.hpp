@@ -4,6 +4,7 @@
 #include <fitwright/choose/mate.hpp>
 #include <fitwright/error.hpp>
 #include <fitwright/limits.hpp>
+#include <fitwright/running/oil_grade.hpp>
 
 #include <string_view>
 
@@ -29,6 +30,12 @@ namespace job_sheet {
 [[nodiscard]] fitwright::result<double> read_viscosity(std::string_view text);
 /// "10 s", "2 min": in seconds.
 [[nodiscard]] fitwright::result<double> read_time(std::string_view text);
+/// "60 N", "0.5 kN": in newtons.
+[[nodiscard]] fitwright::result<double> read_force(std::string_view text);
+/// "30 rpm": in revolutions a minute.
+[[nodiscard]] fitwright::result<double> read_speed(std::string_view text);
+/// "ISO VG 32".
+[[nodiscard]] fitwright::result<fitwright::iso_vg> read_oil(std::string_view text);
 /// "5 %": as 0.05.
 [[nodiscard]] fitwright::result<double> read_share(std::string_view text);
 

@@ -11,8 +11,6 @@ struct capability {
 
 constexpr capability missing[] = {
     {"stack", [](const pair_answer& a, const job&) { return a.asked.stack.has_value(); }},
-    {"leak", [](const pair_answer& a, const job&) { return a.asked.wants_to(want::little_leak); }},
-    {"oil film", [](const pair_answer& a, const job&) { return a.asked.wants_to(want::oil_film); }},
 };
 
 } // namespace

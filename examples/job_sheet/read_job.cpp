@@ -157,6 +157,7 @@ fluid read_fluid(const toml::table& table, document& doc) {
     f.relief_valve = r.pressure("relief_valve");
     f.stroke = r.length("stroke");
     f.seconds_a_shot = r.time("shot_every");
+    f.seconds_under_pressure = r.time("pressure_lasts");
     f.note = r.text("note");
     r.finish();
     return f;

@@ -238,6 +238,9 @@ void check_together(table_reader& r, const pair& p) {
     };
     missing("leak_at_most", want::little_leak);
     missing("pressure", want::little_leak);
+    missing("load", want::oil_film);
+    missing("speed", want::oil_film);
+    missing("oil", want::oil_film);
     missing("pressure", want::pressure_tight);
     missing("stack", want::end_float);
     if (p.stack) return;
@@ -272,6 +275,9 @@ pair read_pair(const toml::table& table, const job& so_far, document& doc) {
     p.land = r.length("land");
     p.pressure = r.pressure("pressure");
     p.leak_at_most = r.share("leak_at_most");
+    p.load = r.force("load");
+    p.speed = r.speed("speed");
+    p.oil = r.oil("oil");
     for (const placed_text& caution : r.texts("cautions")) p.cautions.push_back(caution.text);
     check_together(r, p);
     r.finish();

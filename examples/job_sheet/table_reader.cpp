@@ -153,6 +153,18 @@ std::optional<stated<double>> table_reader::time(std::string_view key) {
     return read_stated<double>(*this, placed(key, "10 s"), read_time);
 }
 
+std::optional<stated<double>> table_reader::force(std::string_view key) {
+    return read_stated<double>(*this, placed(key, "60 N"), read_force);
+}
+
+std::optional<stated<double>> table_reader::speed(std::string_view key) {
+    return read_stated<double>(*this, placed(key, "30 rpm"), read_speed);
+}
+
+std::optional<stated<fitwright::iso_vg>> table_reader::oil(std::string_view key) {
+    return read_stated<fitwright::iso_vg>(*this, placed(key, "ISO VG 32"), read_oil);
+}
+
 std::optional<stated<double>> table_reader::share(std::string_view key) {
     return read_stated<double>(*this, placed(key, "5 %"), read_share);
 }

@@ -51,6 +51,9 @@ public:
     std::optional<stated<fitwright::dynamic_viscosity>> viscosity(std::string_view key);
     std::optional<stated<double>> time(std::string_view key);
     std::optional<stated<double>> share(std::string_view key);
+    std::optional<stated<double>> force(std::string_view key);
+    std::optional<stated<double>> speed(std::string_view key);
+    std::optional<stated<fitwright::iso_vg>> oil(std::string_view key);
 
     const toml::table* table(std::string_view key);
     const toml::table* required_table(std::string_view key);

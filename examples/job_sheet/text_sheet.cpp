@@ -222,6 +222,8 @@ std::string pair_lines(const pair_answer& a) {
     }
     if (a.heat) lines += heat_lines(*a.heat);
     if (a.pressing) lines += fact_lines(facts_of(*a.pressing, p));
+    if (a.leak) lines += fact_lines(facts_of(*a.leak));
+    if (a.film) lines += fact_lines(facts_of(*a.film));
     lines += fact_lines(details(a));
     if (a.making) lines += plan_lines(*a.making);
     lines += sources(a);

@@ -17,6 +17,7 @@
 #include <fitwright/limits.hpp>
 #include <fitwright/material.hpp>
 #include <fitwright/press.hpp>
+#include <fitwright/running.hpp>
 #include <fitwright/source.hpp>
 #include <fitwright/thermal.hpp>
 #include <fitwright/tool.hpp>

@@ -12,6 +12,7 @@
 #include <fitwright/io/length.hpp>
 #include <fitwright/io/limits.hpp>
 #include <fitwright/io/press.hpp>
+#include <fitwright/io/running.hpp>
 #include <fitwright/io/source.hpp>
 #include <fitwright/io/thermal.hpp>
 

@@ -11,7 +11,8 @@ namespace fitwright {
     fixed_text<255> t;
     t << s.document;
     if (!s.place.empty()) t << text(", ") << s.place;
-    if (s.how_sure != confidence::stated) t << text(" (") << in_words(s.how_sure) << text(")");
+    const bool says_so = s.how_sure == confidence::stated || s.document == in_words(s.how_sure);
+    if (!says_so) t << text(" (") << in_words(s.how_sure) << text(")");
     return t;
 }
 

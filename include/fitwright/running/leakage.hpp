@@ -7,5 +7,6 @@
 #include <fitwright/running/gap.hpp>
 #include <fitwright/running/leak.hpp>
 #include <fitwright/running/plunger.hpp>
+#include <fitwright/running/sliding_drag.hpp>
 
 #endif
