@@ -3,7 +3,6 @@
 #include "cautions.hpp"
 #include "figures.hpp"
 #include "look_at.hpp"
-#include "not_yet.hpp"
 #include <fitwright/grid.hpp>
 #include <fitwright/io/source.hpp>
 
@@ -110,6 +109,7 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
                   .pressing = {},
                   .leak = {},
                   .film = {},
+                  .end_float = {},
                   .seated_first = {},
                   .leading = {},
                   .making = {},
@@ -117,7 +117,6 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
                   .readings = {},
                   .chance = {},
                   .look_at = {},
-                  .not_yet = {},
                   .cautions = {}};
     let_shaft_lead(a, j);
     const pair& asked = a.asked;
@@ -133,6 +132,7 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
     a.pressing = pressing_of(asked, j);
     a.leak = leak_of(asked, a.heat, a.leading, j);
     a.film = film_of(asked, a.heat, j);
+    a.end_float = float_of(asked);
     if (asked.hole)
         if (const pair* const seat = seat_of(asked.hole->part, j))
             a.seated_first = fmt::format("finish it once it is pressed into the {} (pair {})",
@@ -146,10 +146,9 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
     a.chance = chance_of(asked);
     a.look_at = what_to_look_at(a, j);
     aim(a, j);
-    a.not_yet = not_yet_computed(a, j);
     a.cautions = cautions_of(a, j);
     if (!asked.faults.empty()) a.status = status::refused;
-    else if (!a.look_at.empty() || !a.not_yet.empty()) a.status = status::look_at;
+    else if (!a.look_at.empty()) a.status = status::look_at;
     return a;
 }
 

@@ -3,6 +3,7 @@
 
 #include "chances.hpp"
 #include "checking.hpp"
+#include "end_float.hpp"
 #include "heat.hpp"
 #include "job.hpp"
 #include "leading.hpp"
@@ -71,6 +72,7 @@ struct pair_answer {
     std::optional<pressing_answer> pressing;
     std::optional<leak_answer> leak;
     std::optional<film_answer> film;
+    std::optional<float_answer> end_float;
     std::string seated_first; ///< what the hole's part is pressed into before it is finished
     std::optional<leading_answer> leading;
     std::optional<making_answer> making;
@@ -78,7 +80,6 @@ struct pair_answer {
     std::vector<reading_answer> readings;
     std::optional<chance_answer> chance;
     std::vector<std::string> look_at; ///< what somebody has to decide
-    std::vector<std::string> not_yet; ///< what is wanted and not computed
     std::vector<std::string> cautions;
     job_sheet::status status = status::answered;
 };

@@ -49,7 +49,7 @@ std::string errors(const pair& p) {
 constexpr std::string_view header =
     "pair,name,status,part,part_name,material,callout,nominal_mm,lower_deviation_um,upper_deviation_um,"
     "lower_limit_mm,upper_limit_mm,lower_limit_in,upper_limit_in,target_mm,source,kind,least_clearance_um,"
-    "mean_clearance_um,greatest_clearance_um,look_at,not_yet_computed,cautions,errors,"
+    "mean_clearance_um,greatest_clearance_um,look_at,cautions,errors,"
     "reamer_lower_mm,reamer_upper_mm,plan,go_lower_mm,go_upper_mm,not_go_lower_mm,not_go_upper_mm,go_worn_mm,"
     "readings,tight_percent,tightest_state,tightest_um,loosest_state,loosest_um,details\n";
 
@@ -108,6 +108,8 @@ void add_shop_answers(const pair_answer& a, const part_answer& p, csv_row& row) 
         for (const fact& f : facts_of(*a.pressing, a.asked)) all.push_back(f.label + ": " + f.text);
     if (a.leak)
         for (const fact& f : facts_of(*a.leak)) all.push_back(f.label + ": " + f.text);
+    if (a.end_float)
+        for (const fact& f : facts_of(*a.end_float)) all.push_back(f.label + ": " + f.text);
     if (a.film)
         for (const fact& f : facts_of(*a.film)) all.push_back(f.label + ": " + f.text);
     for (const fact& f : details(a)) all.push_back(f.label + ": " + f.text);
@@ -131,7 +133,7 @@ std::string part_row(const pair_answer& a, const part_answer& p) {
     if (const auto& c = a.clearance)
         row << std::string_view(in_words(c->kind)) << um(c->least) << um(c->mean) << um(c->greatest);
     else row.skip(4);
-    row << joined(a.look_at) << joined(a.not_yet) << joined(a.cautions) << errors(a.asked);
+    row << joined(a.look_at) << joined(a.cautions) << errors(a.asked);
     add_shop_answers(a, p, row);
     return row.line();
 }

@@ -182,6 +182,7 @@ std::string card(const pair_answer& a, std::size_t number) {
     html += paragraph("must", p.behaviour);
     html += paragraph("callout", p.callout);
     html += facts_list(brief(a), "brief");
+    html += titled_list("Look at", a.look_at);
     html += paragraph("note", given(p));
     const std::string drawn = picture(a);
     html += "<div class=\"sides\"><div>\n" + parts_table(a);
@@ -192,15 +193,12 @@ std::string card(const pair_answer& a, std::size_t number) {
     html += alternatives(a.instead);
     if (a.heat) html += heat_table(*a.heat);
     if (a.leak) html += "<h4>Leak</h4>\n" + facts_list(facts_of(*a.leak));
+    if (a.end_float) html += "<h4>End float</h4>\n" + facts_list(facts_of(*a.end_float));
     if (a.film) html += "<h4>Oil film</h4>\n" + facts_list(facts_of(*a.film));
     if (a.pressing) html += "<h4>Pressed together</h4>\n" + facts_list(facts_of(*a.pressing, p));
     html += facts_list(details(a));
     if (a.making) html += plan_table(*a.making);
-    html += titled_list("Look at", a.look_at);
-    std::vector<std::string> missing;
-    for (const std::string& one : a.not_yet) missing.push_back("not yet computed: " + one);
-    html += "<div class=\"sides\">\n" + titled_list("To come", missing) +
-            titled_list("Cautions", a.cautions) + "</div>\n";
+    html += titled_list("Cautions", a.cautions);
     return html + sources(a) + "</article>\n";
 }
 

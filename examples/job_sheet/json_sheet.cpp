@@ -66,7 +66,6 @@ ordered_json pair_in_json(const pair_answer& a) {
             {{"callout", other.callout}, {"clearance", clearance_in_json(other.clearance)}});
     add_shop_answers(a, o);
     o["look_at"] = a.look_at;
-    o["not_yet_computed"] = a.not_yet;
     o["cautions"] = a.cautions;
     o["errors"] = faults_in_json(a.asked.faults);
     return o;

@@ -197,6 +197,23 @@ ordered_json film_in_json(const film_answer& a) {
     return o;
 }
 
+ordered_json float_in_json(const float_answer& a) {
+    if (!a.cannot_tell.empty()) return {{"cannot_tell", a.cannot_tell}};
+    ordered_json o = {
+        {"worst_case", from_to(a.chain.worst_case.least, a.chain.worst_case.most)},
+        {"root_sum_square", from_to(a.chain.root_sum_square.least, a.chain.root_sum_square.most)},
+        {"wanted", from_to(a.wanted.least, a.wanted.most)},
+        {"does_for_all", a.does_for_all},
+        {"for_all", a.for_all},
+        {"by_measure", ordered_json::array()}};
+    for (const shim_row& r : a.by_measure)
+        o["by_measure"].push_back(
+            {{"measured", from_to(r.measured.least, r.measured.most)}, {"shims", r.shims}});
+    o["doubts"] = a.doubts;
+    o["source"] = a.source;
+    return o;
+}
+
 ordered_json leading_in_json(const leading_answer& l) {
     ordered_json o = {{"wanted_clearance", clearance(l.wanted)}};
     if (l.bore) o["bore"] = from_to(l.bore->lower_limit(), l.bore->upper_limit());
@@ -231,6 +248,7 @@ void add_shop_answers(const pair_answer& a, ordered_json& to) {
     if (a.pressing) to["pressing"] = pressing_in_json(*a.pressing);
     if (!a.seated_first.empty()) to["seated_first"] = a.seated_first;
     if (a.leak) to["leak"] = leak_in_json(*a.leak);
+    if (a.end_float) to["end_float"] = float_in_json(*a.end_float);
     if (a.film) to["film"] = film_in_json(*a.film);
     if (a.leading) to["leading"] = leading_in_json(*a.leading);
     if (a.making) to["making"] = making_in_json(*a.making);

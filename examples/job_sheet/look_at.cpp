@@ -164,6 +164,10 @@ std::vector<std::string> what_to_look_at(const pair_answer& a, const job& j) {
     compare_hot(a, notes);
     pressed_joints(a, notes);
     running_parts(a, notes);
+    if (a.end_float && !a.end_float->does_for_all)
+        notes.push_back(a.end_float->cannot_tell.empty()
+                            ? "no shim does for every assembly: measure the float of each, see below"
+                            : "can't tell the float: " + a.end_float->cannot_tell);
     compare_with_other_pairs<side::hole>(a.asked, &pair::hole, j, notes);
     compare_with_other_pairs<side::shaft>(a.asked, &pair::shaft, j, notes);
     doubt_the_source(a.asked.hole, notes);

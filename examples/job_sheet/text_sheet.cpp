@@ -209,6 +209,7 @@ std::string pair_lines(const pair_answer& a) {
     if (!p.behaviour.empty()) lines += wrapped("Must:      ", p.behaviour);
     if (!p.callout.empty()) lines += wrapped("Drawing:   ", p.callout);
     lines += fact_lines(brief(a), true);
+    lines += bullets("LOOK AT:   ", a.look_at);
     if (!given(p).empty()) lines += wrapped("Given:     ", given(p));
     for (const part_answer& part : a.parts) lines += part_lines(part);
     if (p.stack)
@@ -223,14 +224,11 @@ std::string pair_lines(const pair_answer& a) {
     if (a.heat) lines += heat_lines(*a.heat);
     if (a.pressing) lines += fact_lines(facts_of(*a.pressing, p));
     if (a.leak) lines += fact_lines(facts_of(*a.leak));
+    if (a.end_float) lines += fact_lines(facts_of(*a.end_float));
     if (a.film) lines += fact_lines(facts_of(*a.film));
     lines += fact_lines(details(a));
     if (a.making) lines += plan_lines(*a.making);
     lines += sources(a);
-    lines += bullets("LOOK AT:   ", a.look_at);
-    std::vector<std::string> missing;
-    for (const std::string& one : a.not_yet) missing.push_back("not yet computed: " + one);
-    lines += bullets("TO COME:   ", missing);
     if (!a.cautions.empty()) lines += "CAUTIONS\n" + bullets("  ", a.cautions);
     return lines + '\n';
 }

@@ -1,0 +1,98 @@
+#ifndef FITWRIGHT_STACK_CHAIN_HPP
+#define FITWRIGHT_STACK_CHAIN_HPP
+
+#include <fitwright/limits.hpp>
+
+// A chain of dimensions that ends in a gap: go round the parts from one side of the gap to the other, and
+// each dimension on the way either opens it or closes it.
+
+namespace fitwright {
+
+/// What a dimension does to the gap as it grows.
+enum class on_gap : bool { opens, closes };
+
+/// How a dimension comes out within its limits.
+enum class scatter : std::uint8_t {
+    not_stated,
+    normal,      ///< about the middle; beyond the limits now and then
+    rectangular, ///< anywhere between the limits as likely, and never beyond
+    triangular,  ///< most often in the middle, and never beyond the limits
+};
+
+/// How much a dimension counts, where it is not once: `{.times = 1, .per = 2}` of a diameter that enters by
+/// its radius, `{.times = 577, .per = 1000}` through a flank of 30 degrees. Above 0, up to a million each.
+struct link_factor {
+    std::int64_t times = 1;
+    std::int64_t per = 1;
+
+    friend constexpr bool operator==(link_factor, link_factor) noexcept = default;
+};
+
+/// One dimension of a chain. Made by `opens` and `closes`.
+struct chain_link {
+    text name{};
+    length nominal{};
+    deviations allowed{};
+    on_gap effect = on_gap::opens;
+    link_factor factor{};
+    scatter comes_out = scatter::not_stated; ///< `not_stated`: as the simulation says
+
+    [[nodiscard]] constexpr length lower_limit() const noexcept { return nominal + allowed.lower; }
+    [[nodiscard]] constexpr length upper_limit() const noexcept { return nominal + allowed.upper; }
+
+    /// The same dimension, counted so often.
+    [[nodiscard]] constexpr chain_link counted(link_factor so_often) const noexcept {
+        chain_link made = *this;
+        made.factor = so_often;
+        return made;
+    }
+    /// The same dimension, known to come out in a way of its own.
+    [[nodiscard]] constexpr chain_link coming_out(scatter s) const noexcept {
+        chain_link made = *this;
+        made.comes_out = s;
+        return made;
+    }
+};
+
+/// The same deviation either way: `plus_minus(50_um)`.
+[[nodiscard]] constexpr deviations plus_minus(length half) noexcept {
+    return {.upper = half, .lower = -half};
+}
+
+/// A dimension whose growth opens the gap: `opens("housing", 40_mm, plus_minus(50_um))`.
+[[nodiscard]] constexpr chain_link opens(text name, length nominal, deviations allowed) noexcept {
+    return {.name = name, .nominal = nominal, .allowed = allowed, .effect = on_gap::opens};
+}
+/// A dimension whose growth closes the gap.
+[[nodiscard]] constexpr chain_link closes(text name, length nominal, deviations allowed) noexcept {
+    return {.name = name, .nominal = nominal, .allowed = allowed, .effect = on_gap::closes};
+}
+
+/// From limits without a class, `opens("housing", between(40_mm, 40.1_mm))`; the nominal size is the lower.
+[[nodiscard]] constexpr chain_link opens(text name, stated_limits l) noexcept {
+    return opens(name, l.lower, {.upper = l.upper - l.lower, .lower = length()});
+}
+[[nodiscard]] constexpr chain_link closes(text name, stated_limits l) noexcept {
+    return closes(name, l.lower, {.upper = l.upper - l.lower, .lower = length()});
+}
+
+/// From a hole's or a shaft's limits, `closes("pin", "8 m6"_shaft)`, or from a part as measured, by its
+/// uncertainty.
+template <side Side>
+[[nodiscard]] constexpr chain_link opens(text name, const size_limits<Side>& l) noexcept {
+    return opens(name, l.nominal(), {.upper = l.upper_deviation(), .lower = l.lower_deviation()});
+}
+template <side Side>
+[[nodiscard]] constexpr chain_link closes(text name, const size_limits<Side>& l) noexcept {
+    return closes(name, l.nominal(), {.upper = l.upper_deviation(), .lower = l.lower_deviation()});
+}
+template <side Side> [[nodiscard]] constexpr chain_link opens(text name, measured<Side> m) noexcept {
+    return opens(name, m.limits());
+}
+template <side Side> [[nodiscard]] constexpr chain_link closes(text name, measured<Side> m) noexcept {
+    return closes(name, m.limits());
+}
+
+} // namespace fitwright
+
+#endif
