@@ -153,7 +153,7 @@ void readings_that_prove_nothing(const pair_answer& a, std::vector<std::string>&
 void what_is_not_at_hand(const pair_answer& a, std::vector<std::string>& notes) {
     if (a.leading && !a.leading->no_bore.empty()) notes.push_back("no bore suits: " + a.leading->no_bore);
     if (a.making && !a.making->no_plan.empty())
-        notes.push_back("no plan for the hole: something is missing, see above");
+        notes.push_back("no plan for the hole: something is missing, see below");
 }
 
 } // namespace
