@@ -1,7 +1,6 @@
 #include "support/both.hpp"
 #include "support/csv.hpp"
 #include "support/printed_values.hpp"
-
 #include <fitwright/callout.hpp>
 #include <fitwright/io/leakage.hpp>
 #include <fitwright/material.hpp>
@@ -105,7 +104,8 @@ TEST_CASE("the printed examples, within 3 %") {
             const auto swept = leakage(one);
             REQUIRE(swept);
             const double per_second = si_of(in, "Y") * si_of(in, "N");
-            CHECK(agree_within(swept->swept.value() * per_second * si_of(in, "eta_v"), si_of(out, "Q"), 0.03));
+            CHECK(
+                agree_within(swept->swept.value() * per_second * si_of(in, "eta_v"), si_of(out, "Q"), 0.03));
             // A clearance that loses those 6 % makes the printed delivery.
             one.around.lies = eccentricity::none;
             const auto allowed = greatest_clearance(one, percent{100 * (1 - si_of(in, "eta_v"))});
@@ -198,7 +198,8 @@ TEST_CASE("both ends of a fit, both ways to lie") {
     CHECK(centred->loose == r->loose);
     CHECK(centred->most.eccentricity == 0);
     // Nothing leaks through nothing.
-    FITWRIGHT_CHECK_BOTH(leakage(with([](gap& x) { x.clearance = "10 H7/h6"_fit; }))->least.flow.value() == 0);
+    FITWRIGHT_CHECK_BOTH(leakage(with([](gap& x) { x.clearance = "10 H7/h6"_fit; }))->least.flow.value() ==
+                         0);
 }
 
 TEST_CASE("a clearance says what it is") {
@@ -327,7 +328,8 @@ TEST_CASE("each doubt, on both sides of where it begins") {
     CHECK(leakage(at_reynolds(1999, eccentricity::none))->doubts.empty());
     CHECK(leakage(at_reynolds(2001, eccentricity::none))->doubts == flags(leak_doubt::turbulent));
     CHECK(leakage(at_reynolds(2001, eccentricity::full))->doubts == flags(leak_doubt::turbulent));
-    CHECK(leakage(at_reynolds(1001, eccentricity::full))->doubts == flags(leak_doubt::turbulent_at_the_widest));
+    CHECK(leakage(at_reynolds(1001, eccentricity::full))->doubts ==
+          flags(leak_doubt::turbulent_at_the_widest));
     CHECK(leakage(at_reynolds(999, eccentricity::full))->doubts.empty());
     // The pressure's flow is eight times as turbulent there: twice the gap, four times the speed.
     const auto full = leakage(usual);
@@ -335,7 +337,8 @@ TEST_CASE("each doubt, on both sides of where it begins") {
     CHECK(full->tight.least.reynolds_at_widest == full->tight.least.reynolds);
 
     CHECK(leakage(with([](gap& x) { x.pressure_drop = megapascals(10); }))->doubts.empty());
-    CHECK(leakage(with([](gap& x) { x.pressure_drop = megapascals(10.01); }))->doubts == flags(leak_doubt::gap_gives));
+    CHECK(leakage(with([](gap& x) { x.pressure_drop = megapascals(10.01); }))->doubts ==
+          flags(leak_doubt::gap_gives));
 
     // Inlet length a tenth of the land: 0.04 Re 2c.
     const auto r = leakage(usual);
@@ -359,14 +362,19 @@ TEST_CASE("what is no gap") {
     refused(not_a_gap, "density", [](gap& x) { x.density = kilograms_per_cubic_metre(-1); });
     refused(not_a_gap, "wall speed", [](gap& x) { x.wall_speed = speed::from_value(1001); });
     refused(error_code::eccentricity_out_of_range, "eccentricity", [](gap& x) { x.lies = {0.5, 0.4}; });
-    refused(error_code::eccentricity_out_of_range, "eccentricity", [](gap& x) { x.lies = eccentricity::of(1.01); });
+    refused(error_code::eccentricity_out_of_range, "eccentricity",
+            [](gap& x) { x.lies = eccentricity::of(1.01); });
     refused(not_a_gap, "seize", [](gap& x) { x.clearance = "10 H7/k6"_fit; });
     refused(not_a_gap, "0 to 0 mm", [](gap& x) { x.clearance = {}; });
     refused(not_a_gap, "0.03 to 0.02 mm", [](gap& x) { x.clearance = clearance_window{30_um, 20_um}; });
     // c / D of 0.05 is the end of the law.
-    refused(error_code::gap_too_wide, "up to 1 mm", [](gap& x) { x.clearance = diametral_clearance(1000001_nm); });
+    refused(error_code::gap_too_wide, "up to 1 mm",
+            [](gap& x) { x.clearance = diametral_clearance(1000001_nm); });
     CHECK(leakage(with([](gap& x) { x.clearance = diametral_clearance(1_mm); })));
-    CHECK(says(sliding_drag(with([](gap& x) { x.clearance = clearance_window{0_um, 20_um}; })), not_a_gap, "seize"));
+    CHECK(says(sliding_drag(with([](gap& x) {
+                   x.clearance = clearance_window{0_um, 20_um};
+               })),
+               not_a_gap, "seize"));
     CHECK(says(sliding_drag(with([](gap& x) { x.land = 0_mm; })), not_a_gap, "land"));
     constexpr auto nothing = leakage(with([](gap& x) { x.land = 0_mm; }));
     static_assert(!nothing);
@@ -381,7 +389,9 @@ TEST_CASE("the greatest clearance for a budget: one nanometre more is too much")
               .land = nm(1'000'000 + static_cast<std::int64_t>(any(random) * 49e6)),
               .pressure_drop = megapascals(0.01 + 20 * any(random)),
               .viscosity = millipascal_seconds(0.5 + 200 * any(random)),
-              .lies = i % 3 == 0 ? eccentricity::unknown : i % 3 == 1 ? eccentricity::none : eccentricity::full};
+              .lies = i % 3 == 0   ? eccentricity::unknown
+                      : i % 3 == 1 ? eccentricity::none
+                                   : eccentricity::full};
         if (i % 2 == 0) g.density = kilograms_per_cubic_metre(700 + 400 * any(random));
         if (i % 5 == 0) g.wall_speed = speed::from_value(any(random) / 100 - 0.005);
         const auto budget = cubic_millimetres_per_second(std::pow(10, -2 + 6 * any(random)));
@@ -401,12 +411,17 @@ TEST_CASE("the greatest clearance for a budget: one nanometre more is too much")
     CHECK(not_at_the_end > 200);
     // By hand: 2.5 pi D c^3 dp / (12 eta L) = 58.9 mm3/s is 20 um on diameter less what the budget is cut off.
     constexpr gap by_hand = with([](gap& x) { x.density = {}; });
-    FITWRIGHT_CHECK_BOTH(greatest_clearance(given(by_hand), cubic_millimetres_per_second(32.7249235))->greatest == 20_um);
-    FITWRIGHT_CHECK_BOTH(greatest_clearance(given(by_hand), cubic_millimetres_per_second(32.7249))->greatest < 20_um);
+    FITWRIGHT_CHECK_BOTH(
+        greatest_clearance(given(by_hand), cubic_millimetres_per_second(32.7249235))->greatest == 20_um);
+    FITWRIGHT_CHECK_BOTH(greatest_clearance(given(by_hand), cubic_millimetres_per_second(32.7249))->greatest <
+                         20_um);
     CHECK(says(greatest_clearance(usual, volume_flow()), error_code::leak_budget_too_small, "above 0"));
-    CHECK(says(greatest_clearance(usual, volume_flow::from_value(-1)), error_code::leak_budget_too_small, "above 0"));
-    CHECK(says(greatest_clearance(usual, volume_flow::from_value(1e-30)), error_code::leak_budget_too_small, "nanometre"));
-    CHECK(says(greatest_clearance(with([](gap& x) { x.land = 0_mm; }), litres_per_minute(1)), error_code::not_a_gap, "land"));
+    CHECK(says(greatest_clearance(usual, volume_flow::from_value(-1)), error_code::leak_budget_too_small,
+               "above 0"));
+    CHECK(says(greatest_clearance(usual, volume_flow::from_value(1e-30)), error_code::leak_budget_too_small,
+               "nanometre"));
+    CHECK(says(greatest_clearance(with([](gap& x) { x.land = 0_mm; }), litres_per_minute(1)),
+               error_code::not_a_gap, "land"));
 }
 
 TEST_CASE("a plunger: per stroke, per cent, and back") {
@@ -455,7 +470,8 @@ TEST_CASE("a plunger: per stroke, per cent, and back") {
     refused(error_code::not_a_plunger, "times above 0", [](plunger& x) { x.under_pressure = seconds(0); });
     refused(error_code::not_a_plunger, "times above 0",
             [](plunger& x) { x.under_pressure = stroke_rate{.per_minute = 0}.under_pressure(); });
-    refused(error_code::not_a_plunger, "own speed", [](plunger& x) { x.around.wall_speed = speed::from_value(1); });
+    refused(error_code::not_a_plunger, "own speed",
+            [](plunger& x) { x.around.wall_speed = speed::from_value(1); });
     refused(error_code::not_a_gap, "land", [](plunger& x) { x.around.land = 0_mm; });
     CHECK(says(greatest_clearance(p, percent{0}), error_code::leak_budget_too_small, "100 %"));
     CHECK(says(greatest_clearance(p, percent{101}), error_code::leak_budget_too_small, "100 %"));
@@ -477,7 +493,8 @@ TEST_CASE("printed, the doubts are always there") {
     CHECK(leaks.find(std::string(in_words(leak_doubt::gap_gives))) != std::string::npos);
     CHECK(leaks.find(std::string(in_words(leak_doubt::density_unknown))) != std::string::npos);
     CHECK(leaks.find(std::string(in_words(caution::under_pressure))) != std::string::npos);
-    const std::string stroke = printed(*leakage(plunger{.around = g, .stroke = 40_mm, .under_pressure = seconds(1)}));
+    const std::string stroke =
+        printed(*leakage(plunger{.around = g, .stroke = 40_mm, .under_pressure = seconds(1)}));
     CHECK(stroke.find(" ml of 3.14 ml each stroke") != std::string::npos);
     CHECK(stroke.find(std::string(in_words(leak_doubt::gap_gives))) != std::string::npos);
     const std::string allowed = printed(*greatest_clearance(g, litres_per_minute(1e6)));

@@ -131,6 +131,46 @@ TEST_CASE("the calls of the README's table do what it says") {
     CHECK(interference_to_hold(hub)->interference.value > 0_um);
     CHECK(greatest_interference(hub)->interference.value > 0_um);
 
+    const auto made_oil = oil(oil_kind::hydraulic, iso_vg::vg32, viscosity_index(95));
+    REQUIRE(made_oil.has_value());
+    const fluid spindle_oil = *made_oil;
+    CHECK(viscosity(spindle_oil, 60_degC)->kinematic.value() < 32e-6);
+    const journal spindle{.diameter = 25_mm,
+                          .width = 20_mm,
+                          .clearance = "25 H7/f7"_fit,
+                          .load = newtons(300),
+                          .speed = revolutions_per_minute(1450),
+                          .lubricant = spindle_oil,
+                          .oil_in = 40_degC};
+    CHECK(film(spindle)->regime == film_regime::full_film);
+    CHECK(petroff(spindle, millipascal_seconds(20)).has_value());
+    CHECK(clearance_for_speed(12_mm, revolutions_per_minute(2800)).has_value());
+    CHECK(recommended_clearance(running_use::plastic_bush, 12_mm).has_value());
+    CHECK(nearest_running_fit(12_mm, diametral_clearance(16_um), basis::hole).has_value());
+    CHECK(recommended_bush_fit(bush_kind::solid_bronze, 12_mm)->housing == "H7"_hole_class); // ISO 4379
+    const gap around{.diameter = 8_mm,
+                     .clearance = "8 H7/g6"_fit,
+                     .land = 20_mm,
+                     .pressure_drop = megapascals(2),
+                     .viscosity = millipascal_seconds(30)};
+    CHECK(leakage(around)->flow().most.value() > leakage(around)->flow().least.value());
+    CHECK(greatest_clearance(around, millilitres_per_minute(5))->greatest > 5_um);
+    const chain_link chain[] = {opens("housing", 40_mm, {.upper = 100_um, .lower = 0_um}),
+                                closes("shaft", 39.6_mm, {.upper = 0_um, .lower = -100_um})};
+    const shim box[] = {{100_um}, {200_um}};
+    CHECK(stack(chain)->worst_case.most == 0.6_mm);
+    CHECK(simulate(chain, {.seed = 1, .samples = 10'000, .comes_out = scatter::normal}).has_value());
+    CHECK(
+        choose_shim(measured_float{.size = 0.28_mm, .uncertainty = 10_um}, {50_um, 150_um}, box)->how_many ==
+        1);
+    CHECK(least_backlash({.tooth_module = 1_mm, .centre_distance = 60_mm}).has_value());
+    const two_dowels pair_of_dowels{.distance = 60_mm,
+                                    .dowels_plus_minus = 20_um,
+                                    .holes_plus_minus = 20_um,
+                                    .first = "6 H7/h6"_fit,
+                                    .second = "6 H7/h6"_fit};
+    CHECK(second_hole_for(pair_of_dowels).has_value());
+
     const fit doubtful = "12 H7/m6"_fit;
     CHECK(fits_within(12_mm, {8_um, 40_um})->lie_within());
     CHECK(probability(doubtful, {0_um, 20_um}, spread::both(size_distribution::uniform()))->inside > 0.1);

@@ -1,7 +1,6 @@
 #include "support/both.hpp"
 #include "support/csv.hpp"
 #include "support/printed_values.hpp"
-
 #include <fitwright/callout.hpp>
 #include <fitwright/io/stack.hpp>
 #include <fitwright/stack.hpp>
@@ -64,7 +63,8 @@ TEST_CASE("the printed examples, within 3 %") {
             const auto size = [&](const char* name) -> length {
                 return quantity<metre>::from_value(si_of(in, name));
             };
-            const fit f(between(size("hole_min"), size("hole_max")), between(size("shaft_min"), size("shaft_max")));
+            const fit f(between(size("hole_min"), size("hole_max")),
+                        between(size("shaft_min"), size("shaft_max")));
             links = {opens("hole", f.hole()), closes("shaft", f.shaft())};
             CHECK(stack(links)->worst_case == range<length>{f.min_clearance(), f.max_clearance()});
         }
@@ -83,7 +83,8 @@ TEST_CASE("the printed examples, within 3 %") {
                                : n == "min_interference" ? -s->worst_case.most
                                                          : length();
             REQUIRE(got != length());
-            CHECK(agree_within(got.in<metre>(), printed.number() * (printed.unit == 1 ? 1e-3 : printed.unit), 0.03));
+            CHECK(agree_within(got.in<metre>(), printed.number() * (printed.unit == 1 ? 1e-3 : printed.unit),
+                               0.03));
         }
     }
     CHECK(table.rows.size() == 5);
@@ -114,7 +115,8 @@ TEST_CASE("links from all that has limits") {
     static_assert(closes("step", between(3_mm, 3.1_mm)).upper_limit() == 3.1_mm);
     static_assert(opens("rod", measured_shaft(7.968_mm, 2_um)).lower_limit() == 7.966_mm);
     static_assert(closes("bore", measured_hole(8_mm, 2_um)).effect == on_gap::closes);
-    static_assert(closes("a", 1_mm, plus_minus(1_um)).coming_out(scatter::triangular).comes_out == scatter::triangular);
+    static_assert(closes("a", 1_mm, plus_minus(1_um)).coming_out(scatter::triangular).comes_out ==
+                  scatter::triangular);
     // From any container that keeps them side by side.
     const std::vector<chain_link> links(std::begin(spindle), std::end(spindle));
     CHECK(stack(links)->worst_case == stack(spindle)->worst_case);
@@ -127,7 +129,8 @@ TEST_CASE("a factor: exact where it is whole, outwards where it is not") {
     FITWRIGHT_CHECK_BOTH(stack(radius)->nominal == 5_mm);
     constexpr chain_link twice[] = {closes("washer", 1_mm, plus_minus(10_um)).counted({.times = 2})};
     FITWRIGHT_CHECK_BOTH(stack(twice)->worst_case == range<length>{-2.02_mm, -1.98_mm});
-    constexpr chain_link flank[] = {closes("flank", 1_mm, plus_minus(1_um)).counted({.times = 577, .per = 1000})};
+    constexpr chain_link flank[] = {
+        closes("flank", 1_mm, plus_minus(1_um)).counted({.times = 577, .per = 1000})};
     FITWRIGHT_CHECK_BOTH(stack(flank)->worst_case == range<length>{nm(-577'577), nm(-576'423)});
 }
 
@@ -182,7 +185,8 @@ TEST_CASE("one link, two, and links without tolerance") {
     constexpr chain_link stiff[] = {opens("a", 5_mm, {}), closes("b", 4_mm, {})};
     FITWRIGHT_CHECK_BOTH(stack(stiff)->modified == range<length>{1_mm, 1_mm});
     FITWRIGHT_CHECK_BOTH(stack(stiff)->worst_case == range<length>{1_mm, 1_mm});
-    for (std::uint32_t bits = 1; bits <= 8; bits *= 2) CHECK(in_words(static_cast<stack_doubt>(bits)).size() > 30);
+    for (std::uint32_t bits = 1; bits <= 8; bits *= 2)
+        CHECK(in_words(static_cast<stack_doubt>(bits)).size() > 30);
 }
 
 TEST_CASE("what is no chain") {
@@ -194,11 +198,14 @@ TEST_CASE("what is no chain") {
     CHECK(says(stack(rows<chain_link>()), error_code::chain_is_empty, "allowed are one link"));
     refused(error_code::limits_crossed, "'pin' is from 4.01 to 4 mm",
             opens("pin", 4_mm, {.upper = 0_um, .lower = 10_um}));
-    refused(error_code::not_a_link, "'pin' counts 0 times per 1", opens("pin", 4_mm, {}).counted({.times = 0}));
-    refused(error_code::not_a_link, "counts 1 times per -2", opens("pin", 4_mm, {}).counted({.times = 1, .per = -2}));
+    refused(error_code::not_a_link, "'pin' counts 0 times per 1",
+            opens("pin", 4_mm, {}).counted({.times = 0}));
+    refused(error_code::not_a_link, "counts 1 times per -2",
+            opens("pin", 4_mm, {}).counted({.times = 1, .per = -2}));
     refused(error_code::not_a_link, "1000001 times", opens("pin", 4_mm, {}).counted({.times = 1'000'001}));
     refused(error_code::not_a_link, "longer than 100 m", opens("pin", 100'001_mm, {}));
-    refused(error_code::chain_too_long, "1000 km", opens("pin", 100'000_mm, {}).counted({.times = 1'000'000}));
+    refused(error_code::chain_too_long, "1000 km",
+            opens("pin", 100'000_mm, {}).counted({.times = 1'000'000}));
     CHECK(stack(rows<chain_link>(spindle, 1)));
     const chain_link longest[] = {opens("a", 100'000_mm, {}).counted({.times = 10'000})};
     CHECK(stack(longest)->worst_case.most == nm(1'000'000'000'000'000));

@@ -1,6 +1,5 @@
 // Clearance holes, tapping drills, and what a drawing means that gives no tolerance.
 #include <fitwright/fitwright.hpp>
-#include <fitwright/general.hpp>
 #include <fitwright/io.hpp>
 
 #include <iostream>

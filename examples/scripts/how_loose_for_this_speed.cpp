@@ -1,8 +1,6 @@
 // A shaft of 12 mm: how loose for its speed, how loose for its use, and which fit comes nearest.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/running.hpp>
-#include <fitwright/running.hpp>
 
 #include <iostream>
 

@@ -1,6 +1,5 @@
 // What a reading proves: a micrometer that reads 0.01 mm against a shaft of 10 h6.
 #include <fitwright/fitwright.hpp>
-#include <fitwright/gauge.hpp>
 #include <fitwright/io.hpp>
 
 #include <iostream>

@@ -1,7 +1,6 @@
 // The reamer for a bore, the drill that goes under it, and the hole that drill leaves.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/tool.hpp>
 
 #include <iostream>
 

@@ -1,8 +1,6 @@
 // Which oil for this bearing: the thinnest grade whose film stays above the limit, tightest and loosest.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/running.hpp>
-#include <fitwright/running.hpp>
 
 #include <iostream>
 

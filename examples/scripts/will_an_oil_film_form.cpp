@@ -1,8 +1,6 @@
 // A bench mill's spindle and the wax doser's crank: does an oil film carry them?
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/io/running.hpp>
-#include <fitwright/running.hpp>
 
 #include <iostream>
 

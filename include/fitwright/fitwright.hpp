@@ -19,6 +19,7 @@
 #include <fitwright/press.hpp>
 #include <fitwright/running.hpp>
 #include <fitwright/source.hpp>
+#include <fitwright/stack.hpp>
 #include <fitwright/thermal.hpp>
 #include <fitwright/tool.hpp>
 #include <fitwright/units.hpp>

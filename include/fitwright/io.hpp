@@ -9,11 +9,13 @@
 #include <fitwright/io/error.hpp>
 #include <fitwright/io/fit.hpp>
 #include <fitwright/io/fits_within.hpp>
+#include <fitwright/io/leakage.hpp>
 #include <fitwright/io/length.hpp>
 #include <fitwright/io/limits.hpp>
 #include <fitwright/io/press.hpp>
 #include <fitwright/io/running.hpp>
 #include <fitwright/io/source.hpp>
+#include <fitwright/io/stack.hpp>
 #include <fitwright/io/thermal.hpp>
 
 #endif

@@ -7,6 +7,8 @@
 #include <fitwright/stack/backlash.hpp>
 #include <fitwright/stack/chain.hpp>
 #include <fitwright/stack/end_float.hpp>
+#include <fitwright/stack/least_backlash.hpp>
+#include <fitwright/stack/screw_lash.hpp>
 #include <fitwright/stack/simulate.hpp>
 #include <fitwright/stack/stack_up.hpp>
 #include <fitwright/stack/two_dowels.hpp>

@@ -146,7 +146,10 @@ constexpr void put_minutes(stack_text& t, const figure<plane_angle>& a) noexcept
           << text(" mm, or a slot from ") << written(h.slot).view() << text(" mm long");
         if (h.relieved_land > length())
             t << text(", or the dowel relieved to a land of ")
-              << written(h.relieved_land, {.decimals = 2}).view() << text(" mm");
+              << written(length::from_nanometres(detail::divided_down(h.relieved_land.nanometres(), 10'000) *
+                                                 10'000))
+                     .view()
+              << text(" mm");
     }
     t << text("; the plate turns up to ");
     detail::put_minutes(t, h.turn);

@@ -1,18 +1,17 @@
 #ifndef FITWRIGHT_STACK_BACKLASH_HPP
 #define FITWRIGHT_STACK_BACKLASH_HPP
 
-#include <fitwright/clearance_window.hpp>
 #include <fitwright/error.hpp>
 #include <fitwright/figure.hpp>
-#include <fitwright/flags.hpp>
 #include <fitwright/limits.hpp>
 #include <fitwright/source.hpp>
+#include <fitwright/stack/lash.hpp>
 #include <fitwright/stack/units.hpp>
 #include <fitwright/written.hpp>
 
 #include <cmath>
 
-// What the distance between two axes, or the clearance of a thread, makes of lash.
+// What the distance between two axes makes of the lash of gears, or of a worm and its wheel.
 
 namespace fitwright {
 
@@ -34,26 +33,6 @@ struct worm_pair {
     range<length> thinned{}; ///< axial play of the worm from a thinner thread or teeth
 };
 
-/// What to mind about a lash.
-enum class lash_doubt : std::uint8_t {
-    jams = 1,
-    rule_of_thumb_off = 2,
-};
-
-[[nodiscard]] constexpr flags<lash_doubt> operator|(lash_doubt a, lash_doubt b) noexcept {
-    return flags(a) | b;
-}
-
-/// What the doubt is.
-[[nodiscard]] constexpr text in_words(lash_doubt d) noexcept {
-    switch (d) {
-    case lash_doubt::jams: return "Below zero the flanks jam: thinner teeth, or axes further apart.";
-    case lash_doubt::rule_of_thumb_off:
-        return "The axes are so far off that the rule of thumb misses the exact lash by more than 5 %.";
-    }
-    return "";
-}
-
 /// The lash of a pair of gears, from least to most; below zero it jams. Rounded outwards.
 struct gear_lash {
     range<length> circumferential; ///< along the pitch circle: what turning one gear shows
@@ -73,29 +52,11 @@ struct worm_lash {
     source from;
 };
 
-/// Threads of a symmetric profile, by the angle between the flanks.
-enum class thread_profile : std::uint8_t {
-    sixty_degrees, ///< ISO metric, Unified
-    trapezoidal,   ///< ISO 2904, 30 degrees
-    acme,          ///< ASME B1.5, 29 degrees
-};
-
-/// The axial lash of a screw in its nut, from least to most; below zero it jams. Rounded outwards.
-struct screw_lash {
-    range<length> axial;
-    flags<lash_doubt> doubts;
-    source from;
-};
-
 namespace sources {
 inline constexpr source involute_lash{"involute geometry", "j = 2 a' (inv alpha' - inv alpha)",
                                       confidence::published};
 inline constexpr source worm_lash_rule{"geometry of the rack in the worm's axial section",
                                        "2 da tan(alpha axial)", confidence::published};
-inline constexpr source flank_lash{
-    "geometry of the flanks", "clearance on the pitch diameter x tan(half angle)", confidence::published};
-inline constexpr source iso_tr_10064_2{"ISO/TR 10064-2:1996", "Table A.1 and its formula",
-                                       confidence::memory};
 } // namespace sources
 
 namespace detail {
@@ -140,12 +101,6 @@ namespace detail {
               "helices up to 60, leads up to 45, and thinning from 0, the least first";
 }
 
-/// Outwards to the nanometre, from metres or whatever the lengths are in.
-[[nodiscard]] inline length lash_down(double nanometres) noexcept {
-    return length::from_nanometres(static_cast<std::int64_t>(std::floor(nanometres + 1e-6)));
-}
-[[nodiscard]] inline length lash_up(double nanometres) noexcept { return -lash_down(-nanometres); }
-
 [[nodiscard]] inline double involute(double angle) noexcept { return std::tan(angle) - angle; }
 
 /// Circumferential, in nanometres: 2 a' (inv alpha' - inv alpha) with cos alpha' = a cos alpha / a'.
@@ -157,15 +112,6 @@ namespace detail {
     if (ratio >= 1) return 2 * apart * -involute(transverse_angle); // down to the base circles
     const double working = std::atan2(std::sqrt((1 - ratio) * (1 + ratio)), ratio);
     return 2 * apart * (involute(working) - involute(transverse_angle));
-}
-
-[[nodiscard]] constexpr double tangent_of_half(thread_profile p) noexcept {
-    switch (p) {
-    case thread_profile::sixty_degrees: return 0.57735026918962576; // tan 30
-    case thread_profile::trapezoidal: return 0.26794919243112271;   // tan 15
-    case thread_profile::acme: return 0.25861758435589032;          // tan 14.5
-    }
-    return 0;
 }
 
 } // namespace detail
@@ -220,53 +166,6 @@ namespace detail {
                    .from = sources::worm_lash_rule};
     if (made.axial.least < length()) made.doubts |= lash_doubt::jams;
     return made;
-}
-
-/// What the clearance on the pitch diameter, nut less screw, makes of axial lash.
-/// Error: a clearance crossed, or beyond 10 mm.
-[[nodiscard]] inline result<screw_lash> axial_lash(thread_profile p,
-                                                   clearance_window on_pitch_diameter) noexcept {
-    constexpr length most = length::from_nanometres(10'000'000);
-    const clearance_window c = on_pitch_diameter;
-    if (c.least > c.most || c.least < -most || c.most > most)
-        return error::composer(error_code::window_crossed)
-               << "a clearance on the pitch diameter of " << written(c.least).view() << " to "
-               << written(c.most).view() << " mm: allowed is the least first, and up to 10 mm";
-    const double tangent = detail::tangent_of_half(p);
-    screw_lash made{.axial = {detail::lash_down(c.least.in<nanometre>() * tangent),
-                              detail::lash_up(c.most.in<nanometre>() * tangent)},
-                    .doubts = {},
-                    .from = sources::flank_lash};
-    if (made.axial.least < length()) made.doubts |= lash_doubt::jams;
-    return made;
-}
-
-/// The size of a pair of gears.
-struct gear_size {
-    length tooth_module;
-    length centre_distance;
-};
-
-/// The least backlash that a pair of gears is to have, across the flanks, and where that comes from.
-struct least_lash {
-    length normal; ///< rounded up to the nanometre
-    source from;
-};
-
-/// The least normal backlash of ISO/TR 10064-2, 2/3 (0.06 + 0.0005 a + 0.03 m) mm: industrial gears and
-/// housings of ferrous metal, below 15 m/s at the pitch line, made with the usual tolerances.
-/// Error: a module outside 1.5 to 18 mm; a centre distance outside 50 to 1600 mm: the table has no others.
-[[nodiscard]] constexpr result<least_lash> least_backlash(gear_size g) noexcept {
-    const std::int64_t a = g.centre_distance.nanometres();
-    const std::int64_t m = g.tooth_module.nanometres();
-    if (m < 1'500'000 || m > 18'000'000 || a < 50'000'000 || a > 1'600'000'000)
-        return error::composer(error_code::not_a_gear_pair)
-               << "a module of " << written(g.tooth_module).view() << " mm at a centre distance of "
-               << written(g.centre_distance).view()
-               << " mm: allowed are modules of 1.5 to 18 mm and centre distances of 50 to 1600 mm";
-    const std::int64_t three_times_ten_thousand = 2 * (600'000'000 + 5 * a + 300 * m);
-    return least_lash{.normal = length::from_nanometres((three_times_ten_thousand + 29'999) / 30'000),
-                      .from = sources::iso_tr_10064_2};
 }
 
 } // namespace fitwright

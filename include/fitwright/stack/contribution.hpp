@@ -52,7 +52,6 @@ inline constexpr std::int64_t largest_factor = 1'000'000;
            2;
 }
 
-/// The whole chain, or why it can't be reckoned with.
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error not_a_link(const chain_link& l) noexcept {
     error::composer say(error_code::not_a_link);
     if (l.lower_limit() > l.upper_limit())
@@ -77,6 +76,7 @@ inline constexpr std::int64_t largest_factor = 1'000'000;
            << "the links add up to more than 1000 km: allowed is up to that";
 }
 
+/// The whole chain, or why it can't be reckoned with.
 [[nodiscard]] constexpr result<contribution> contribution_of(rows<chain_link> links) noexcept {
     constexpr std::int64_t most_of_all = 1'000'000'000'000'000; // 1000 km
     if (links.empty()) return chain_is_empty();
