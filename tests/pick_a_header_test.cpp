@@ -163,7 +163,7 @@ TEST_CASE("the calls of the README's table do what it says") {
     CHECK(
         choose_shim(measured_float{.size = 0.28_mm, .uncertainty = 10_um}, {50_um, 150_um}, box)->how_many ==
         1);
-    CHECK(least_backlash({.tooth_module = 1_mm, .centre_distance = 60_mm}).has_value());
+    CHECK(least_backlash({.tooth_module = 2_mm, .centre_distance = 100_mm}).has_value());
     const two_dowels pair_of_dowels{.distance = 60_mm,
                                     .dowels_plus_minus = 20_um,
                                     .holes_plus_minus = 20_um,
