@@ -1,11 +1,12 @@
 // Reading call-outs beside the least that anybody could do with the same bytes: std::from_chars on the
-// number at the front of each.
+// number at the front of each; and line by line out of a stream, as a program has them.
 
 #include <fitwright/callout.hpp>
 
 #include <benchmark/benchmark.h>
 
 #include <charconv>
+#include <sstream>
 #include <string>
 #include <vector>
 
@@ -43,10 +44,44 @@ void read(benchmark::State& state, const std::vector<std::string>& lines) {
     state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(lines.size()));
 }
 
+/// Calls `use` with each line of a text, by std::getline.
+template <class Use> void each_line(const std::vector<std::string>& lines, std::istringstream& in, Use use) {
+    in.clear();
+    in.seekg(0);
+    std::string line;
+    for (std::size_t i = 0; i < lines.size() && std::getline(in, line); ++i) use(line);
+}
+
+std::string joined(const std::vector<std::string>& lines) {
+    std::string all;
+    for (const auto& line : lines) all += line + '\n';
+    return all;
+}
+
+void getline_and_from_chars(benchmark::State& state, const std::vector<std::string>& lines) {
+    std::istringstream in(joined(lines));
+    for (auto _ : state)
+        each_line(lines, in, [](const std::string& line) {
+            double size = 0;
+            std::from_chars(line.data(), line.data() + line.size(), size);
+            benchmark::DoNotOptimize(size);
+        });
+    state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(lines.size()));
+}
+
+void getline_and_read(benchmark::State& state, const std::vector<std::string>& lines) {
+    std::istringstream in(joined(lines));
+    for (auto _ : state)
+        each_line(lines, in, [](const std::string& line) { benchmark::DoNotOptimize(read_callout(line)); });
+    state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(lines.size()));
+}
+
 BENCHMARK_CAPTURE(numbers, from_chars_of_a_class, classes);
 BENCHMARK_CAPTURE(read, class_fitwright, classes);
 BENCHMARK_CAPTURE(numbers, from_chars_of_a_fit, fits);
 BENCHMARK_CAPTURE(read, fit_fitwright, fits);
+BENCHMARK_CAPTURE(getline_and_from_chars, a_line, fits);
+BENCHMARK_CAPTURE(getline_and_read, fit_fitwright, fits);
 BENCHMARK_CAPTURE(read, wrong_one_fitwright, wrong);
 
 } // namespace

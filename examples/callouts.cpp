@@ -11,6 +11,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <array>
 #include <charconv>
 #include <cstdint>
 #include <cstdio>
@@ -125,35 +126,31 @@ public:
         put('"');
     }
 
-    /// `n` / 10^`Decimals`, exactly: no zeros at the end beyond `least_decimals`.
+    /// `n` / 10^`Decimals`, exactly, three digits at a time: no zeros at the end beyond `least_decimals`,
+    /// 3 at the most.
     template <int Decimals> void put_number(std::int64_t n, int least_decimals) {
-        constexpr std::uint64_t one = power_of_ten(Decimals);
+        static_assert(Decimals == 3 || Decimals == 6);
+        constexpr std::uint64_t one = Decimals == 3 ? 1'000 : 1'000'000;
         char* at = room_for_a_number();
         auto magnitude = static_cast<std::uint64_t>(n);
         if (n < 0) {
             magnitude = 0 - magnitude;
             *at++ = '-';
         }
-        at = std::to_chars(at, buffer_.data() + buffer_.size(), magnitude / one).ptr;
-        std::uint64_t fraction = magnitude % one;
-        int decimals = Decimals;
-        if (Decimals >= 3 && decimals - 3 >= least_decimals && fraction % 1000 == 0) { // as most are
-            fraction /= 1000;
-            decimals -= 3;
-        }
-        while (decimals > least_decimals && fraction % 10 == 0) {
-            fraction /= 10;
-            --decimals;
-        }
-        if (decimals > 0) {
-            *at = '.';
-            for (int i = decimals; i > 0; --i) {
-                at[i] = static_cast<char>('0' + fraction % 10);
-                fraction /= 10;
-            }
-            at += decimals + 1;
+        at = put_whole(at, magnitude / one);
+        const std::uint64_t fraction = magnitude % one;
+        if (fraction != 0 || least_decimals > 0) {
+            *at++ = '.';
+            const char* const least = at + least_decimals;
+            at = put_three(at, Decimals == 3 ? fraction : fraction / 1000);
+            if (Decimals == 6 && fraction % 1000 != 0) at = put_three(at, fraction % 1000);
+            while (at > least && at[-1] == '0') --at;
         }
         used_ = static_cast<std::size_t>(at - buffer_.data());
+    }
+
+    void put_number(std::uint32_t n) {
+        used_ = static_cast<std::size_t>(put_whole(room_for_a_number(), n) - buffer_.data());
     }
 
     void flush() {
@@ -164,8 +161,26 @@ public:
     [[nodiscard]] bool failed() const { return failed_; }
 
 private:
-    static constexpr std::uint64_t power_of_ten(int power) {
-        return power == 0 ? 1 : 10 * power_of_ten(power - 1);
+    /// "000" to "999", one behind the other.
+    static constexpr std::array<char, 3000> threes = [] {
+        std::array<char, 3000> all{};
+        for (std::size_t i = 0; i < 3000; ++i) {
+            const std::size_t of_place[] = {i / 300, i / 30, i / 3};
+            all[i] = static_cast<char>('0' + of_place[i % 3] % 10);
+        }
+        return all;
+    }();
+
+    static char* put_three(char* at, std::uint64_t n) {
+        std::memcpy(at, threes.data() + 3 * n, 3);
+        return at + 3;
+    }
+
+    char* put_whole(char* at, std::uint64_t n) {
+        if (n > 999) return std::to_chars(at, buffer_.data() + buffer_.size(), n).ptr;
+        const std::size_t zeros = n < 10 ? 2 : n < 100 ? 1 : 0;
+        std::memcpy(at, threes.data() + 3 * n + zeros, 3 - zeros);
+        return at + 3 - zeros;
     }
 
     char* room_for_a_number() {
@@ -215,7 +230,7 @@ void put_row(csv_writer& out, std::string_view line, const fitwright::error& e) 
     out.put(",,,,,,,");
     out.put_cell(e.message());
     out.put(',');
-    out.put_number<0>(e.column(), 0);
+    out.put_number(e.column());
     out.put('\n');
 }
 

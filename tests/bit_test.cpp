@@ -153,12 +153,31 @@ TEST_CASE("uncertain readings widen the interval") {
                                           measured_shaft{7.970_mm, 2_um});
     REQUIRE(like);
     CHECK(like->standard_deviation == 0_um);
-    CHECK(like->least == 3_um);
-    CHECK(like->most == 17_um);
+    CHECK(like->least == 5_um);
+    CHECK(like->most == 15_um);
     // the worst reading counts
     std::vector<measured_hole> mixed = holes({7.98_mm, 7.98_mm});
     mixed.emplace_back(7.98_mm, 3_um);
     CHECK(overcut_from_trials(mixed, tool_limits(7.970_mm, 7.970_mm))->most == 13_um);
+}
+
+TEST_CASE("the uncertainty of the bit's own size is counted once") {
+    const measured_shaft rod(7.970_mm, 2_um);
+    const auto like = overcut_from_trials(holes({7.98_mm, 7.98_mm, 7.98_mm}, 1_um), rod);
+    REQUIRE(like);
+    // holes of 7.98 +/- 0.001, and 2 um for the bit: not 7.975 to 7.985
+    CHECK(bit_hole(rod, *like).least() == 7.977_mm);
+    CHECK(bit_hole(rod, *like).most() == 7.983_mm);
+    const drawer_tool in_drawer = half_round_bit(rod, *like);
+    CHECK(in_drawer.over.least == 9_um);
+    CHECK(in_drawer.over.most == 11_um);
+    // how well the rod was measured makes no difference to the overcut over its stated size
+    CHECK(overcut_from_trials(holes({7.98_mm, 7.98_mm}, 1_um), measured_shaft(7.970_mm, 20_um))->most ==
+          overcut_from_trials(holes({7.98_mm, 7.98_mm}, 1_um), measured_shaft(7.970_mm, 0_um))->most);
+    // another blank: the first bit may have been 2 um off, so the blank keeps as much away from both ends
+    CHECK(like->tool_uncertainty == 2_um);
+    CHECK(bit_blank_for(between(7.97_mm, 8_mm), *like) == tool_limits(7.963_mm, 7.987_mm));
+    CHECK(!bit_blank_for(between(7.97_mm, 7.975_mm), *like).exist());
 }
 
 TEST_CASE("more confidence or fewer holes make the interval wider") {

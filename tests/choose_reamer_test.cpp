@@ -68,6 +68,73 @@ TEST_CASE("the next reamer up for a bore that is too large, and the shaft for it
           error_code::tool_missing);
 }
 
+TEST_CASE("a measured reamer keeps its share in a narrow bore") {
+    constexpr drawer_tool one[] = {hand_reamer(measured_shaft{7.982_mm, 1_um})}; // up to 7.983, and 3 um over
+    static_assert(reamer_that_does(between(7.981_mm, 7.986_mm), one, material_family::steel)->margin == 0_um);
+    const auto narrow = reamer_that_does(between(7.981_mm, 7.985999_mm), one, material_family::steel);
+    REQUIRE(!narrow);
+    CHECK(narrow.error().message().find("misses by 0.001 um") != text::npos);
+    CHECK(
+        reamer_that_does(between(7.981_mm, 7.986_mm), one, material_family::steel)->hole.origin().how_sure ==
+        confidence::practice);
+}
+
+// ISO 236-1, first choice (from memory), as sold for H7 by DIN 1420: 8 H7 is 8.006 to 8.012 mm.
+TEST_CASE("the reamers off the shelf that do") {
+    constexpr auto h7 = sold_reamers_for("8 H7"_hole, material_family::steel);
+    static_assert(h7 && h7->size() == 1);
+    CHECK((*h7)[0].tool.name() == "8 H7 hand reamer");
+    CHECK((*h7)[0].hole.least() == 8.006_mm);
+    CHECK((*h7)[0].hole.most() == 8.015_mm);
+    CHECK(h7->origin().how_sure == confidence::memory);
+    // the bore led by a rod that measures 7.990: an 8 mm reamer, since nothing says that the rod is 8 mm
+    const auto led = sold_reamers_for(*bore_for(measured_shaft{7.990_mm, 2_um}, {12_um, 40_um}),
+                                      material_family::copper_alloy);
+    REQUIRE(led);
+    CHECK(led->size() == 1);
+    CHECK((*led)[0].tool.nominal == 8_mm);
+    // for the rod of 7.968 there is none; what to have made is said
+    const auto none = sold_reamers_for(*bore_for(measured_shaft{7.968_mm, 2_um}, {8_um, 20_um}),
+                                       material_family::copper_alloy);
+    REQUIRE(!none);
+    CHECK(none.error().message() ==
+          "no reamer for a bore of 7.978 to 7.986 mm; the 8 H7 hand reamer misses by "
+          "29 um; allowed: one made for it, of 7.981 to 7.984 mm");
+}
+
+TEST_CASE("the reamers off the shelf, against every one of them, the surest first") {
+    std::mt19937 random(236);
+    int none = 0;
+    int one = 0;
+    int many = 0;
+    for (int i = 0; i < 3'000; ++i) {
+        const length lower = 1.4_mm + 1_um * (random() % 20'000);
+        const hole_limits bore = between(lower, lower + 1_um * (3 + random() % (i % 2 == 0 ? 2'000 : 60)));
+        const work_material in = i % 3 == 0 ? material_family::aluminium : material_family::steel;
+        std::size_t do_ = 0;
+        for (const length d : hand_reamer_diameters())
+            do_ += match_reamer(*reamer_of(d, "H7"_hole_class), bore, in).suits();
+        const auto found = sold_reamers_for(bore, in);
+        REQUIRE(found.has_value() == (do_ > 0));
+        if (!found) {
+            ++none;
+            continue;
+        }
+        CHECK(found->size() == (do_ < sold_reamers::capacity ? do_ : sold_reamers::capacity));
+        length before = 1_mm * 100;
+        for (const reamer_choice& c : *found) {
+            CHECK(c.hole.lies_within(bore));
+            CHECK(c.margin <= before);
+            before = c.margin;
+        }
+        ++(found->size() == 1 ? one : many);
+    }
+    CHECK(none > 300);
+    CHECK(one > 300);
+    CHECK(many > 30);
+    CHECK(sold_reamers_for(between(1_mm, 60_mm), material_family::steel)->size() == sold_reamers::capacity);
+}
+
 TEST_CASE("whatever does, does: against every reamer of many drawers") {
     std::mt19937 random(1420);
     for (int i = 0; i < 500; ++i) {

@@ -318,6 +318,45 @@ TEST_CASE("outside the tests no hole is told") {
 }
 
 // AND10387.
+// The tests were made in steel and cast iron: Machinery's Handbook 27, p. 885.
+TEST_CASE("the hole a drill leaves in a material") {
+    using enum material_family;
+    constexpr expected_hole tested = *drilled_hole(10_mm);
+    for (const material_family family : {steel, tool_steel, cast_iron}) {
+        const auto hole = drilled_hole(10_mm, family);
+        REQUIRE(hole);
+        CHECK(hole->origin().how_sure == tested.origin().how_sure);
+        CHECK(hole->doubts().empty());
+        CHECK(hole->least() == tested.least());
+    }
+    for (const material_family family :
+         {stainless_steel, copper_alloy, zinc, titanium, nickel_alloy, other}) {
+        const auto hole = drilled_hole(10_mm, family);
+        REQUIRE(hole);
+        CHECK(hole->least() == tested.least());
+        CHECK(hole->most() == tested.most());
+        CHECK(hole->origin().how_sure == confidence::practice);
+        CHECK(hole->doubts().contains(hole_doubt::figures_of_steel));
+        CHECK(hole->doubts().contains(hole_doubt::dull_edge) ==
+              (family == titanium || family == nickel_alloy));
+    }
+    // cut warm, light metal closes in: at most 25e-6 / K x 20 K of the diameter; plastic springs back
+    FITWRIGHT_CHECK_BOTH(drilled_hole(10_mm, given(aluminium))->least() == tested.least() - 5_um);
+    FITWRIGHT_CHECK_BOTH(drilled_hole(10_mm, given(aluminium))->most() == tested.most());
+    FITWRIGHT_CHECK_BOTH(drilled_hole(10_mm, given(aluminium))->doubts() ==
+                         (hole_doubt::closes_in_warm | hole_doubt::figures_of_steel));
+    FITWRIGHT_CHECK_BOTH(drilled_hole(10_mm, given(plastic))->origin().how_sure == confidence::uncertain);
+    FITWRIGHT_CHECK_BOTH(drilled_hole(10_mm, given(plastic))->least() == tested.least() - 101_um);
+    FITWRIGHT_CHECK_BOTH(drilled_hole(10_mm, thin_walled(given(steel)))->doubts() ==
+                         hole_doubt::springs_back);
+    FITWRIGHT_CHECK_BOTH(!drilled_hole(given(1_mm), steel));
+    FITWRIGHT_CHECK_BOTH(
+        drilled_hole(*nearest_drill(given(9.7_mm), drill_series::metric), copper_alloy)->mean() > 9.7_mm);
+    for (const hole_doubt d : {hole_doubt::figures_of_steel, hole_doubt::without_jig,
+                               hole_doubt::closes_in_warm, hole_doubt::springs_back, hole_doubt::dull_edge})
+        CHECK(!in_words(d).empty());
+}
+
 TEST_CASE("the tolerance with jigs, every range") {
     csv_table table = data("drills_jig_tolerance.csv");
     REQUIRE(table.rows.size() == 6);

@@ -167,7 +167,15 @@ TEST_CASE("a tolerance that is no standard one has a gauge only by a grade that 
     FITWRIGHT_CHECK_BOTH(given(plug)->constants_of == grade::it6);
     FITWRIGHT_CHECK_BOTH(given(plug)->go == shaft_limits(8_mm, {.upper = 2.25_um, .lower = 0.75_um})); // z 1.5, H 1.5
     FITWRIGHT_CHECK_BOTH(given(plug)->not_go == shaft_limits(8_mm, {.upper = 12.75_um, .lower = 11.25_um}));
-    CHECK(plug->go.origin().how_sure == confidence::stated);
+    // It is the grade of finer_grade, so the source doesn't say that the user would have it so.
+    CHECK(plug->go.origin().how_sure == confidence::practice);
+    CHECK(plug->go.origin().place.find("of the next finer grade") != text::npos);
+    CHECK(plug->go.origin().place.find("named") == text::npos);
+    CHECK(plug_gauge(between(8_mm, 8.03_mm), {.constants_of = *finer_grade(hole_limits::between(8_mm, 8.03_mm))})
+              ->go.origin()
+              .place.find("from memory, of the next finer grade") != text::npos);
+    CHECK(plug_gauge(between(8_mm, 8.03_mm), {.constants_of = grade::it7})->go.origin().how_sure ==
+          confidence::stated);
 
     // A finer grade may be named for a standard tolerance too; a coarser one takes too much of it.
     CHECK(plug_gauge("8 H7"_hole, {.constants_of = grade::it7})->go.origin().how_sure == confidence::published);

@@ -44,6 +44,9 @@ TEST_CASE("verdicts at the limits") {
     FITWRIGHT_CHECK_BOTH(judge(measured_hole(given(14.009_mm), 20_um), bore) == verdict::cannot_tell);
     // Limits the wrong way round allow no size.
     FITWRIGHT_CHECK_BOTH(judge(measured_hole(given(8_mm), 20_um), hole_limits::between(8.01_mm, 7.99_mm)) == verdict::reject);
+    // limits without a class: the part says which side they are of
+    FITWRIGHT_CHECK_BOTH(judge(measured_hole(given(8_mm), 1_um), between(7.99_mm, 8.001_mm)) == verdict::accept);
+    FITWRIGHT_CHECK_BOTH(judge(measured_shaft(given(8_mm), 1_um), between(7.99_mm, 8_mm)) == verdict::cannot_tell);
     CHECK(in_words(verdict::accept) == "accept");
     CHECK(in_words(verdict::reject) == "reject");
     CHECK(in_words(verdict::cannot_tell) == "cannot tell");

@@ -71,6 +71,7 @@ TEST_CASE("the calls of the README's table do what it says") {
     CHECK(drill_under_reamer(10_mm, drill_series::metric, finishing::hand_reaming, steel)->diameter ==
           9.7_mm);
     CHECK(drilled_hole(9.7_mm)->least() > 9.7_mm);
+    CHECK(sold_reamers_for(bore, steel).has_value());
     CHECK(plan_hole(bore, drawer, materials::brass_cuzn39pb3)->steps().size() == 3);
 
     const measured_shaft rod(7.970_mm, 2_um);

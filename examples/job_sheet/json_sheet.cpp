@@ -28,6 +28,12 @@ ordered_json clearance_in_json(const clearance_answer& c) {
     };
 }
 
+ordered_json alternative_in_json(const alternative_answer& a) {
+    ordered_json o = {{"callout", a.callout}, {"clearance", clearance_in_json(a.clearance)}};
+    if (a.heat) o["heat"] = hot_in_json(*a.heat);
+    return o;
+}
+
 ordered_json part_in_json(const part_answer& p) {
     ordered_json o = {{"role", p.role}, {"name", p.name}, {"material", p.material}, {"callout", p.as_read}};
     if (!p.size) return o;
@@ -61,9 +67,7 @@ ordered_json pair_in_json(const pair_answer& a) {
     for (const part_answer& p : a.parts) o["parts"].push_back(part_in_json(p));
     if (a.clearance) o["clearance"] = clearance_in_json(*a.clearance);
     o["instead"] = ordered_json::array();
-    for (const alternative_answer& other : a.instead)
-        o["instead"].push_back(
-            {{"callout", other.callout}, {"clearance", clearance_in_json(other.clearance)}});
+    for (const alternative_answer& other : a.instead) o["instead"].push_back(alternative_in_json(other));
     add_shop_answers(a, o);
     o["look_at"] = a.look_at;
     o["cautions"] = a.cautions;

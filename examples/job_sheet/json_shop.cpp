@@ -243,6 +243,8 @@ ordered_json others_in_json(const std::vector<other_class>& others) {
 ordered_json size_in_json(length l) { return {{"nm", l.nanometres()}, {"mm", mm(l)}}; }
 ordered_json difference_in_json(length l) { return {{"nm", l.nanometres()}, {"um", um(l)}}; }
 
+ordered_json hot_in_json(const heat_answer& h) { return heat_in_json(h); }
+
 void add_shop_answers(const pair_answer& a, ordered_json& to) {
     if (a.heat) to["heat"] = heat_in_json(*a.heat);
     if (a.pressing) to["pressing"] = pressing_in_json(*a.pressing);

@@ -13,6 +13,9 @@ namespace job_sheet {
 [[nodiscard]] nlohmann::ordered_json difference_in_json(fitwright::length l);
 
 /// How to make and to check: "leading", "making", "gauges", "readings" and "chance", where the pair has them.
+/// A pair in each state of the job.
+[[nodiscard]] nlohmann::ordered_json hot_in_json(const heat_answer& h);
+
 void add_shop_answers(const pair_answer& a, nlohmann::ordered_json& to);
 
 } // namespace job_sheet

@@ -1,7 +1,6 @@
 // A half-round bit ground from the rod itself: trial holes tell how much it cuts over.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/tool.hpp>
 #include <fitwright/tool/trials.hpp> // Student's t, by Boost.Math
 
 #include <iostream>

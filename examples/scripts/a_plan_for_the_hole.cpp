@@ -1,8 +1,6 @@
 // From the drawer to the hole: which steps, and to what size.
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/material.hpp>
-#include <fitwright/tool.hpp>
 
 #include <iostream>
 

@@ -1,9 +1,6 @@
 // A bore worked out from a rod: does a reamer in the drawer cut it, and what if the bore came out too large?
-#include <fitwright/choose/next_reamer.hpp>
 #include <fitwright/fitwright.hpp>
 #include <fitwright/io.hpp>
-#include <fitwright/material.hpp>
-#include <fitwright/tool.hpp>
 
 #include <iostream>
 
@@ -19,6 +16,9 @@ int main() {
     const auto bore = bore_for(measured_shaft{7.968_mm, 2_um}, {.least = 8_um, .most = 20_um});
     if (const auto r = reamer_that_does(*bore, drawer, brass))
         std::cout << r->tool.name() << " cuts " << r->hole.least() << " to " << r->hole.most() << '\n';
+    if (const auto shelf = sold_reamers_for(*bore, brass); !shelf) std::cout << shelf.error() << '\n';
+    if (const auto shelf = sold_reamers_for(between(7.99_mm, 8.02_mm), brass))
+        for (const reamer_choice& r : *shelf) std::cout << "off the shelf: " << r.tool.name() << '\n';
     if (const auto none = reamer_that_does("8 F8"_hole, drawer, brass); !none)
         std::cout << none.error() << '\n';
     if (const auto up = next_reamer_up(measured_hole{8.05_mm, 3_um}, drawer, brass))

@@ -5,7 +5,9 @@
 
 #include <fitwright/choose/fits_within.hpp>
 #include <fitwright/choose/mate.hpp>
+#include <fitwright/choose/next_reamer.hpp>
 #include <fitwright/choose/pairing.hpp>
 #include <fitwright/choose/sleeve.hpp>
+#include <fitwright/choose/sold_reamers.hpp>
 
 #endif

@@ -132,6 +132,11 @@ enum class error_code : std::uint8_t {
     length_ratio_out_of_range,
     no_heat_balance,
     size_without_advice,
+    // of the way back
+    nothing_wanted,
+    want_without_figure,
+    lead_not_usable,
+    not_asked,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.

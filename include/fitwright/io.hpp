@@ -6,9 +6,11 @@
 
 #include <fitwright/io/callout.hpp>
 #include <fitwright/io/chance.hpp>
+#include <fitwright/io/choose.hpp>
 #include <fitwright/io/error.hpp>
 #include <fitwright/io/fit.hpp>
 #include <fitwright/io/fits_within.hpp>
+#include <fitwright/io/gauge.hpp>
 #include <fitwright/io/leakage.hpp>
 #include <fitwright/io/length.hpp>
 #include <fitwright/io/limits.hpp>
@@ -17,5 +19,6 @@
 #include <fitwright/io/source.hpp>
 #include <fitwright/io/stack.hpp>
 #include <fitwright/io/thermal.hpp>
+#include <fitwright/io/tool.hpp>
 
 #endif

@@ -138,6 +138,50 @@ TEST_CASE("what the demo's text says comes out: the traps of sizes, tools and re
     for (const auto& other : j["chance"]["never_loose"]) CHECK(window(other["clearance"]).second <= 0);
     for (const auto& other : j["chance"]["never_tight"]) CHECK(window(other["clearance"]).first >= 0);
 
+    // A: p6 is 0 to 29 um tight at 20 degC; at 95 degC the block's 23.2 to 23.4e-6 (EN 573 family) against the
+    // liner's 18e-6 -5 % (C93200) leave the loosest pair up to 14.018 mm x (23.4 - 17.1)e-6 x 75 K = 6.6 um.
+    const auto a = pair('A');
+    const auto& p6 = a["instead"][0];
+    CHECK(p6["callout"] == "14 H7/p6");
+    CHECK(window(p6["heat"]["states"][1]["clearance"]) == std::pair(-29'000, 0)); // bench
+    CHECK(p6["heat"]["loosest"] == "worst steady");
+    CHECK(window(p6["heat"]["states"][3]["clearance"]).second > 4'000);
+    CHECK(window(p6["heat"]["states"][3]["clearance"]).second < 7'000);
+    CHECK(window(a["heat"]["states"][3]["clearance"]).second < 0); // s6 holds
+
+    // A, D, F: Lame by hand. 14 H7/s6, 10 to 39 um, hub 40, bore 8, E 70 and 100 GPa, nu 0.33 and 0.34:
+    // p 18.18 to 70.91 MPa, closing 4.32 to 16.85 um. D: 5 to 34 um, hub 30, bore 10, E 72.4: 2.73 to 18.54 um.
+    CHECK(window(a["pressing"]["at_20_degC"]["bore_closes_by"]).first / 10 == 431);
+    CHECK(window(a["pressing"]["at_20_degC"]["bore_closes_by"]).second / 10 == 1684);
+    CHECK(a["pressing"]["bush"]["ream_after_pressing"] == true); // more than the 8 um of pair B
+    CHECK(a["pressing"]["bush"]["wanted_by_pair"] == "B");
+    const auto d = pair('D');
+    CHECK(window(d["pressing"]["at_20_degC"]["bore_closes_by"]).first / 10 == 272);
+    CHECK(window(d["pressing"]["at_20_degC"]["bore_closes_by"]).second / 10 == 1853);
+    CHECK(d["pressing"]["bush"]["ream_after_pressing"] == true); // 15.8 um, more than the 15 of 10 F7
+    CHECK(pair('F')["pressing"]["bush"]["ream_after_pressing"] == false); // RC4 leaves 22.9 um
+
+    // B: pi d c^3 dp / (12 eta l) x 2.5, 5 s of each shot of pi/4 8^2 8 mm3: 47 um on diameter lose
+    // 2.5 x pi x 8e-3 x 23.5e-6^3 x 1e5 / (12 x 0.015 x 0.028) x 5 s / 4.02e-7 m3 = 20.2 %
+    const auto lost = [&](std::size_t i) { return b["leak"]["instead"][i]["percent"]["most"].get<double>(); };
+    CHECK(b["leak"]["instead"][0]["where"] == "8 H7/f7");
+    CHECK(lost(0) == doctest::Approx(15.46).epsilon(0.002));
+    CHECK(b["leak"]["instead"][2]["where"] == "8 H7 hand reamer");
+    CHECK(lost(2) == doctest::Approx(20.19).epsilon(0.002));
+    CHECK(b["leak"]["instead"][2]["within_budget"] == false);
+    CHECK(b["leak"]["states"][1]["within_budget"] == true); // on the bench
+
+    // M: 20 um + 6.5 mm x 23.4e-6 x 75 K - 6.48 mm x 17.5e-6 (304 to 200 and 300 degC) x 230 K = 5.3 um by mean
+    const auto m = pair('M');
+    CHECK(window(m["heat"]["states"][3]["clearance"]).first > 0);
+    CHECK(window(m["heat"]["states"][3]["clearance"]).first < 5'400);
+    CHECK(window(m["heat"]["states"][0]["clearance"]).first < 0); // a cold block, the cartridge hot
+
+    // O: 0.4 to 0.6 mm, and 0.1 may vary: no shim for all
+    CHECK(pair('O')["end_float"]["worst_case"]["lower"]["nm"] == 400'000);
+    CHECK(pair('O')["end_float"]["worst_case"]["upper"]["nm"] == 600'000);
+    CHECK(pair('O')["end_float"]["does_for_all"] == false);
+
     // Every plan ends inside the limits that it is for.
     int plans = 0;
     for (const auto& p : sheet["pairs"]) {

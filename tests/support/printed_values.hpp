@@ -23,10 +23,10 @@ struct printed_value {
 inline double unit_in_si(const std::string& unit) {
     constexpr double psi = 6894.757293168;
     static const std::map<std::string, double> known = {
-        {"", 1},         {"m", 1},         {"mm", 1e-3},        {"in", 0.0254},  {"MPa", 1e6},
-        {"kPa", 1e3},    {"psi", psi},     {"Pa.s", 1},         {"cP", 1e-3},    {"kg/m3", 1},
-        {"m/s", 1},      {"rpm", 1. / 60}, {"mm3/s", 1e-9},     {"L/s", 1e-3},   {"N", 1},
-        {"in3/h", 0.0254 * 0.0254 * 0.0254 / 3600}};
+        {"", 1},         {"m", 1},      {"mm", 1e-3}, {"in", 0.0254},
+        {"MPa", 1e6},    {"kPa", 1e3},  {"psi", psi}, {"Pa.s", 1},
+        {"cP", 1e-3},    {"kg/m3", 1},  {"m/s", 1},   {"rpm", 1. / 60},
+        {"mm3/s", 1e-9}, {"L/s", 1e-3}, {"N", 1},     {"in3/h", 0.0254 * 0.0254 * 0.0254 / 3600}};
     const auto found = known.find(unit);
     return found == known.end() ? 0 : found->second;
 }

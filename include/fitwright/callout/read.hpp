@@ -1,6 +1,7 @@
 #ifndef FITWRIGHT_CALLOUT_READ_HPP
 #define FITWRIGHT_CALLOUT_READ_HPP
 
+#include <fitwright/callout/plain.hpp>
 #include <fitwright/callout/reader.hpp>
 #include <fitwright/iso286/preferred.hpp>
 
@@ -43,6 +44,8 @@ template <side Side>
 /// Without a unit it is in millimetres (ISO 129-1), but in inches where the fit is an inch fit. Errors are about the text (with its column) or
 /// those of `limits`.
 [[nodiscard]] constexpr result<callout> read_callout(text written, reading_options options = {}) noexcept {
+    callout plain;
+    if (detail::read_plain(written, plain)) return plain;
     return detail::callout_reader(written, options).read();
 }
 

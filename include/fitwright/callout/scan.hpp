@@ -42,8 +42,9 @@ inline constexpr char32_t no_more = 0xFFFF'FFFF;
 
 /// Blanks of every width, the tabulator and those of no width; not the line breaks.
 [[nodiscard]] constexpr bool is_blank(char32_t c) noexcept {
-    return c == U' ' || c == U'\t' || c == 0x00A0 || c == 0x1680 || (c >= 0x2000 && c <= 0x200B) ||
-           c == 0x202F || c == 0x205F || c == 0x2060 || c == 0x3000 || c == 0xFEFF;
+    if (c < 0x80) return c == U' ' || c == U'\t';
+    return c == 0x00A0 || c == 0x1680 || (c >= 0x2000 && c <= 0x200B) || c == 0x202F || c == 0x205F ||
+           c == 0x2060 || c == 0x3000 || c == 0xFEFF;
 }
 
 [[nodiscard]] constexpr bool is_minus(char32_t c) noexcept { return c == U'-' || c == 0x2212; }
@@ -69,11 +70,7 @@ public:
     [[nodiscard]] constexpr char32_t peek() const noexcept {
         if (at_ == last_) return no_more;
         const auto lead = static_cast<unsigned char>(*at_);
-        if (lead < 0x80) return lead;
-        const int more = lead >= 0xF0 ? 3 : lead >= 0xE0 ? 2 : 1;
-        char32_t c = lead & (0x3Fu >> more);
-        for (int i = 1; i <= more; ++i) c = (c << 6) | (static_cast<unsigned char>(at_[i]) & 0x3Fu);
-        return c;
+        return lead < 0x80 ? lead : decoded();
     }
 
     /// Past the character here; not at the end.
@@ -96,27 +93,28 @@ public:
         return at_ != before;
     }
 
-    /// Past `word`, if it stands here and no letter follows it.
+    /// Past `word`, which is of ASCII, if it stands here and no letter follows it.
     constexpr bool skip_word(text word) noexcept {
-        scanner ahead = *this;
-        for (const char c : word)
-            if (!ahead.skip(static_cast<unsigned char>(c))) return false;
-        const char32_t after = ahead.peek();
-        if (is_letter(after)) return false;
-        *this = ahead;
+        const char* after = at_;
+        for (const char c : word) {
+            if (after == last_ || *after != c) return false;
+            ++after;
+        }
+        if (after != last_ && is_letter(static_cast<unsigned char>(*after))) return false;
+        at_ = after;
         return true;
     }
 
     /// The letters from here on: A to Z, a to z, and the two micro signs.
     constexpr text take_letters() noexcept {
         const char* const from = at_;
-        while (is_letter(peek()) || peek() == 0x00B5 || peek() == 0x03BC) next();
+        for (char32_t c = peek(); is_letter(c) || c == 0x00B5 || c == 0x03BC; c = peek()) next();
         return since(from);
     }
 
     constexpr text take_digits() noexcept {
         const char* const from = at_;
-        while (is_digit(peek())) next();
+        while (at_ != last_ && is_digit(static_cast<unsigned char>(*at_))) ++at_;
         return since(from);
     }
 
@@ -124,7 +122,21 @@ public:
         return {from, static_cast<std::size_t>(at_ - from)};
     }
 
+    /// All from here on.
+    [[nodiscard]] constexpr text rest() const noexcept {
+        return {at_, static_cast<std::size_t>(last_ - at_)};
+    }
+
 private:
+    /// The character here, of more than one byte.
+    [[nodiscard, gnu::noinline]] constexpr char32_t decoded() const noexcept {
+        const auto lead = static_cast<unsigned char>(*at_);
+        const int more = lead >= 0xF0 ? 3 : lead >= 0xE0 ? 2 : 1;
+        char32_t c = lead & (0x3Fu >> more);
+        for (int i = 1; i <= more; ++i) c = (c << 6) | (static_cast<unsigned char>(at_[i]) & 0x3Fu);
+        return c;
+    }
+
     const char* at_;
     const char* last_;
 };

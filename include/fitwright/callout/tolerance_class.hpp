@@ -57,13 +57,18 @@ static_assert(sizeof position_of_letter == 26);
     return {};
 }
 
-[[nodiscard]] constexpr fault read_grade(text written, class_token& c) noexcept {
-    const bool one_digit = written.size() == 1;
+/// The grade as it is written, without a sign or a zero in front but for 01; one that doesn't exist for
+/// anything else.
+[[nodiscard]] constexpr grade grade_of(text written) noexcept {
+    if (written.size() == 1) return grade(written[0] - '0');
     const bool from_ten = written.size() == 2 && written[0] == '1' && written[1] <= '8';
-    if (written == "01") c.grade = grade::it01;
-    else if (one_digit) c.grade = grade(written[0] - '0');
-    else if (from_ten) c.grade = grade(10 + written[1] - '0');
-    else return {error_code::grade_not_known, written, {}};
+    if (from_ten) return grade(10 + written[1] - '0');
+    return written == "01" ? grade::it01 : grade(-1);
+}
+
+[[nodiscard]] constexpr fault read_grade(text written, class_token& c) noexcept {
+    c.grade = grade_of(written);
+    if (!c.grade.exists()) return {error_code::grade_not_known, written, {}};
     return {};
 }
 

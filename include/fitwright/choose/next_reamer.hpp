@@ -10,65 +10,57 @@
 
 namespace fitwright {
 
+/// A reamer of the drawer and the hole it is expected to cut.
+struct reamer_choice {
+    drawer_tool tool = {};
+    expected_hole hole = {};
+    length margin = {}; ///< from the expected hole to the nearer limit of the bore; the more, the surer
+};
+
 namespace detail {
 
-[[nodiscard]] constexpr bool is_reamer(const drawer_tool& t) noexcept {
-    return t.kind == tool_kind::hand_reamer || t.kind == tool_kind::machine_reamer;
+/// No reamer does: by how much the nearest misses, and what would do.
+[[nodiscard]] constexpr error no_reamer_does(const hole_limits& bore, const drawer_tool* nearest,
+                                             length misses_by) noexcept {
+    error::composer say(error_code::tool_missing);
+    say << "no reamer for a bore of " << written(bore.lower_limit()).view() << " to "
+        << written(bore.upper_limit()).view() << " mm";
+    if (nearest != nullptr)
+        say << "; the " << nearest->name().view() << " misses by "
+            << written(misses_by, {.unit = written_unit::um}).view() << " um";
+    const tool_limits wanted = reamer_for(bore);
+    if (wanted.exist())
+        say << "; allowed: one made for it, of " << written(wanted.lower_limit()).view() << " to "
+            << written(wanted.upper_limit()).view() << " mm";
+    return say;
 }
 
-[[nodiscard]] constexpr reamer_size size_of_reamer(const drawer_tool& t) noexcept {
-    const tool_limits limits = between(t.least, t.most);
-    return t.over.from == nullptr ? reamer_size(limits) : reamer_size(limits, t.over.most, *t.over.from);
+/// From an expected hole to the nearer limit; below 0 where the hole is not within them.
+[[nodiscard]] constexpr length room_to_limits(const hole_limits& bore, const expected_hole& cut) noexcept {
+    const length below = cut.least() - bore.lower_limit();
+    const length above = bore.upper_limit() - cut.most();
+    return below < above ? below : above;
 }
 
 } // namespace detail
-
-/// A reamer of the drawer and the hole it is expected to cut.
-struct reamer_choice {
-    drawer_tool tool;
-    expected_hole hole;
-    length margin; ///< from the expected hole to the nearer limit of the bore; the more, the surer
-};
 
 /// The reamer of the drawer that surely cuts a bore, the one with the most room to both limits: also for
 /// limits without a class, such as those of `bore_for`.
 /// Error: none does; says by how much the nearest misses.
 [[nodiscard]] constexpr result<reamer_choice>
 reamer_that_does(const hole_limits& bore, rows<drawer_tool> drawer, work_material material) noexcept {
-    const drawer_tool* best = nullptr;
     const drawer_tool* nearest = nullptr;
     length best_margin;
-    length least_miss;
     for (const drawer_tool& tool : drawer) {
-        if (!detail::is_reamer(tool)) continue;
-        const reamer_match match = match_reamer(detail::size_of_reamer(tool), bore, material);
-        const length below = match.hole.least() - bore.lower_limit();
-        const length above = bore.upper_limit() - match.hole.most();
-        const length margin = below < above ? below : above;
-        if (match.suits() && (best == nullptr || margin > best_margin)) {
-            best = &tool;
-            best_margin = margin;
-        }
-        if (nearest == nullptr || -margin < least_miss) {
-            nearest = &tool;
-            least_miss = -margin;
-        }
+        if (!tool.is_reamer()) continue;
+        const length margin = detail::room_to_limits(bore, reamed_hole(tool.reamer(), material));
+        if (nearest != nullptr && margin <= best_margin) continue;
+        nearest = &tool;
+        best_margin = margin;
     }
-    if (best != nullptr) {
-        const auto hole = reamed_hole(detail::size_of_reamer(*best).used_for(bore), material);
-        return reamer_choice{*best, hole, best_margin};
-    }
-    error::composer say(error_code::tool_missing);
-    say << "no reamer for a bore of " << written(bore.lower_limit()).view() << " to "
-        << written(bore.upper_limit()).view() << " mm";
-    if (nearest != nullptr)
-        say << "; the " << nearest->name().view() << " misses by "
-            << written(least_miss, {.unit = written_unit::um}).view() << " um";
-    const tool_limits wanted = reamer_for(bore);
-    if (wanted.exist())
-        say << "; allowed: one of " << written(wanted.lower_limit()).view() << " to "
-            << written(wanted.upper_limit()).view() << " mm";
-    return say;
+    if (nearest == nullptr || best_margin < length())
+        return detail::no_reamer_does(bore, nearest, -best_margin);
+    return reamer_choice{*nearest, reamed_hole(nearest->reamer(), material), best_margin};
 }
 
 /// The next reamer up for a bore that is already too large, and what then goes in it.
@@ -87,7 +79,7 @@ struct reamer_up {
     const drawer_tool* next = nullptr;
     stock rule;
     for (const drawer_tool& tool : drawer) {
-        if (!detail::is_reamer(tool) || (next != nullptr && tool.least >= next->least)) continue;
+        if (!tool.is_reamer() || (next != nullptr && tool.least >= next->least)) continue;
         const auto by =
             tool.kind == tool_kind::hand_reamer ? finishing::hand_reaming : finishing::machine_reaming;
         const auto of_it = stock_to_leave(by, tool.least, material);
@@ -101,8 +93,7 @@ struct reamer_up {
                << " mm by enough to cut; allowed: a larger reamer, boring, a sleeve, or a shaft to suit the bore";
     const length least = next->least - too_large.size() - too_large.uncertainty();
     const length most = next->most - too_large.size() + too_large.uncertainty();
-    return reamer_up{*next, reamed_hole(detail::size_of_reamer(*next), material), least, most,
-                     most > rule.most};
+    return reamer_up{*next, reamed_hole(next->reamer(), material), least, most, most > rule.most};
 }
 
 /// The shaft for a hole that is only expected: right wherever in its expected sizes the hole comes out.

@@ -46,6 +46,12 @@ template <side Side>
     return some_is_allowed ? verdict::cannot_tell : verdict::reject;
 }
 
+/// The same for limits without a class: the part says which side they are of.
+template <side Side>
+[[nodiscard]] constexpr verdict judge(const measured<Side>& part, stated_limits limits) noexcept {
+    return judge(part, size_limits<Side>(limits));
+}
+
 /// The readings that may be accepted: the limits, each moved inwards by the uncertainty (a negative one is
 /// taken without its sign). Work to these limits, and what the instrument shows is what holds.
 /// Error: nothing is left; this instrument can't prove this tolerance.

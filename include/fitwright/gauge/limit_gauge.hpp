@@ -2,7 +2,7 @@
 #define FITWRIGHT_GAUGE_LIMIT_GAUGE_HPP
 
 #include <fitwright/gauge/constants.hpp>
-#include <fitwright/gauge/no_gauge.hpp>
+#include <fitwright/gauge/grade_of_work.hpp>
 #include <fitwright/iso286/limits.hpp>
 
 namespace fitwright {
@@ -53,10 +53,6 @@ enum class gauge_rounding : std::uint8_t {
     half_micrometre,
 };
 
-namespace detail {
-inline constexpr grade by_tolerance = grade(-1); ///< no grade is named: it is the one the tolerance is
-}
-
 /// How to make a gauge where there is a choice.
 struct gauge_options {
     gauge_rounding rounding = gauge_rounding::exact;
@@ -65,26 +61,9 @@ struct gauge_options {
     grade constants_of = detail::by_tolerance;
 };
 
-namespace sources {
-inline constexpr source iso_r_1938{"ISO/R 1938:1971", "formulas, constants for IT6 and IT7",
-                                   confidence::published};
-inline constexpr source iso_r_1938_memory{
-    "ISO/R 1938:1971", "formulas as published, constants for IT8 to IT16", confidence::memory};
-inline constexpr source iso_r_1938_stated{
-    "ISO/R 1938:1971", "constants of a grade the user named, not that of the tolerance", confidence::stated};
-inline constexpr source iso_r_1938_stated_memory{
-    "ISO/R 1938:1971", "constants, from memory, of a grade the user named, not that of the tolerance",
-    confidence::memory};
-} // namespace sources
-
 namespace detail {
 
 inline constexpr std::int64_t nanometres_in_tenth = 100; ///< of a micrometre
-
-[[nodiscard]] constexpr bool has_gauges(grade g) noexcept { return g >= grade::it6 && g <= grade::it16; }
-
-/// 0 for IT6, 10 for IT16.
-[[nodiscard]] constexpr int gauge_row(grade g) noexcept { return g.step() - grade::it6.step(); }
 
 /// What the gauge is: decides which tolerance it is made to.
 enum class gauge_body : std::uint8_t { plug, rod, ring, check };
@@ -127,55 +106,6 @@ template <side Work> [[nodiscard]] constexpr length not_go_limit(const size_limi
     return Work == side::hole ? work.upper_limit() : work.lower_limit();
 }
 
-/// True where the tolerance is the grade's, or twice half of it as JS was rounded in ISO 286-1:1988.
-template <side Work>
-[[nodiscard]] constexpr bool is_of_grade(const size_limits<Work>& work, size_range r, grade g) noexcept {
-    const std::int32_t tolerance = tolerance_at(r, g);
-    const std::int64_t rounded = 2 * half_tolerance(tolerance, g, js_rounding::whole_micrometre_1988);
-    const std::int64_t is = work.tolerance().nanometres();
-    return is == tolerance || (is == rounded && work.upper_deviation() == -work.lower_deviation());
-}
-
-/// The coarsest of IT6 to IT16 that is no wider than the tolerance; IT5 if it is finer than IT6.
-template <side Work>
-[[nodiscard]] constexpr grade coarsest_within(const size_limits<Work>& work, size_range r) noexcept {
-    grade g = grade::it16;
-    while (g >= grade::it6 && tolerance_at(r, g) > work.tolerance().nanometres())
-        g = grade::from_step(g.step() - 1);
-    return g;
-}
-
-/// The grade whose constants to take, and whether the user had to name it.
-struct grade_of_work {
-    grade taken;
-    bool is_stated;
-};
-
-template <side Work>
-[[nodiscard]] constexpr result<grade_of_work> grade_for(const size_limits<Work>& work, grade named,
-                                                        int above_mm = 0) noexcept {
-    const length nominal = work.nominal();
-    if (!in_tables(nominal) || nominal.nanometres() <= above_mm * std::int64_t{1'000'000} ||
-        range_of(nominal).main_row >= gauge_range_count)
-        return size_without_gauge(nominal, above_mm);
-    if (work.tolerance() <= length()) return limits_without_gauge(work.tolerance());
-
-    const size_range r = range_of(nominal);
-    const grade coarsest = coarsest_within(work, r);
-    if (coarsest < grade::it6) return tolerance_without_gauge(work.tolerance(), r, coarsest);
-    for (grade g = grade::it6; g <= grade::it16; g = grade::from_step(g.step() + 1))
-        if (is_of_grade(work, r, g) && (named == by_tolerance || named == g)) return grade_of_work{g, false};
-    if (named == by_tolerance) return tolerance_without_gauge(work.tolerance(), r, coarsest);
-    if (!has_gauges(named) || named > coarsest) return grade_without_gauge(named, coarsest);
-    return grade_of_work{named, true};
-}
-
-[[nodiscard]] constexpr const source& source_of(grade_of_work g) noexcept {
-    const bool is_read = g.taken <= grade::it7;
-    if (g.is_stated) return is_read ? sources::iso_r_1938_stated : sources::iso_r_1938_stated_memory;
-    return is_read ? sources::iso_r_1938 : sources::iso_r_1938_memory;
-}
-
 /// A gauge from the middle of its tolerance. `inwards_is_up`: up makes the work's tolerance smaller.
 template <side Side>
 [[nodiscard]] constexpr size_limits<Side> gauge_limits(length nominal, length middle, length half,
@@ -209,17 +139,6 @@ template <side Side, side Work>
 }
 
 } // namespace detail
-
-/// The grade whose constants to name for a gauge if the tolerance of the work is no standard one: the
-/// coarsest of IT6 to IT16 that is no wider. The gauge then takes no more of the tolerance than that grade's
-/// gauge does; the standard doesn't cover it.
-/// Error: a nominal size not above 0 up to 500 mm; a tolerance finer than IT6.
-template <side Work>
-[[nodiscard]] constexpr result<grade> finer_grade(const size_limits<Work>& work) noexcept {
-    const auto at_it6 = detail::grade_for(work, grade::it6);
-    if (!at_it6) return at_it6.error();
-    return detail::coarsest_within(work, detail::range_of(work.nominal()));
-}
 
 /// The plugs for a hole: ISO/R 1938:1971. With K and G the lower and upper limit of the hole, GO is
 /// K + z +/- H/2, worn at K - y + alpha, and NOT GO is G - alpha +/- H/2; alpha only above 180 mm, y only up

@@ -11,6 +11,13 @@ template <side Side> std::ostream& operator<<(std::ostream& out, const size_limi
     return detail::put(out, written(l));
 }
 
+/// "7.978 to 7.986 mm": limits of which nobody has said yet whether a hole or a shaft has them.
+[[nodiscard]] constexpr fixed_text<111> written(stated_limits l) noexcept {
+    return fixed_text<111>() << written(l.lower).view() << text(" to ") << written(l.upper).view()
+                             << text(" mm");
+}
+inline std::ostream& operator<<(std::ostream& out, stated_limits l) { return detail::put(out, written(l)); }
+
 /// "7.968 +/-0.002".
 template <side Side> [[nodiscard]] constexpr auto written(const measured<Side>& m) noexcept {
     return written(m.limits());

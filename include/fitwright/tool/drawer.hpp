@@ -32,15 +32,24 @@ struct drawer_tool {
     fitwright::drill_series series = fitwright::drill_series::metric;
     std::uint8_t label = 0;                       ///< of a drill, see `drill_size`
     bool has_class = false;                       ///< a reamer sold for a class
+    bool is_inch = false;                         ///< a reamer sold by a size in inches
     hole_class made_for{position::h, grade::it7}; ///< that class, at the nominal size
-    length nominal;                               ///< of a reamer with a class
+    length nominal;                               ///< of a reamer with a class, or sold in inches
     length least;                                 ///< the smallest the tool is, or makes
     length most;                                  ///< the largest
     length step;                                  ///< between drills of a set; of a dial, on the diameter
     overcut over;                                 ///< the hole beyond the tool: reamers and bits
 
-    /// "9.7 mm drill", "#7 drill", "10 H7 hand reamer", "boring head from 8 to 50 mm", …
+    /// "9.7 mm drill", "#7 drill", "10 H7 hand reamer", "1/4 in hand reamer", "boring head from 8 to 50 mm", …
     [[nodiscard]] constexpr fixed_text<63> name() const noexcept;
+
+    [[nodiscard]] constexpr bool is_reamer() const noexcept {
+        return kind == tool_kind::hand_reamer || kind == tool_kind::machine_reamer;
+    }
+    /// A reamer's size, with what it cuts over.
+    [[nodiscard]] constexpr reamer_size reamer() const noexcept {
+        return {tool_limits(least, most), over.most, over.origin()};
+    }
 };
 
 /// From one size to another, by steps on the diameter.
@@ -69,6 +78,8 @@ namespace detail {
     made.least = reamer.limits().lower_limit();
     made.most = reamer.limits().upper_limit();
     made.over = {length(), reamer.oversize() / 2, reamer.oversize(), &reamer.origin()};
+    made.nominal = reamer.sold_in_inches_as();
+    made.is_inch = made.nominal > length();
     return made;
 }
 
@@ -178,6 +189,18 @@ namespace detail {
     return made;
 }
 
+namespace detail {
+
+/// "1/4 in"; "0.251 in" where it is no whole 64th.
+[[nodiscard]] constexpr fixed_text<31> inches_in_words(length size) noexcept {
+    const std::int64_t sixty_fourths = size.nanometres() / printed_64ths(1).nanometres();
+    if (printed_64ths(sixty_fourths) == size && sixty_fourths < 256)
+        return drill_size{size, drill_series::fractional, static_cast<std::uint8_t>(sixty_fourths)}.name();
+    return fixed_text<31>() << written(size, {.unit = written_unit::in}).view() << " in";
+}
+
+} // namespace detail
+
 constexpr fixed_text<63> drawer_tool::name() const noexcept {
     fixed_text<63> t;
     const auto sizes = [&](text what) {
@@ -187,6 +210,7 @@ constexpr fixed_text<63> drawer_tool::name() const noexcept {
         if (has_class)
             t << written(nominal).view() << " " << letters(made_for.position, side::hole)
               << made_for.grade.name();
+        else if (is_inch) t << detail::inches_in_words(nominal).view();
         else t << written((least + most) / 2).view() << " mm";
         t << " " << what;
     };

@@ -1,8 +1,8 @@
 #ifndef FITWRIGHT_TOOL_DRILLED_HOLE_HPP
 #define FITWRIGHT_TOOL_DRILLED_HOLE_HPP
 
+#include <fitwright/tool/closing_in.hpp>
 #include <fitwright/tool/drill.hpp>
-#include <fitwright/tool/expected_hole.hpp>
 
 namespace fitwright {
 
@@ -12,8 +12,15 @@ inline constexpr source drill_oversize{"Machinery's Handbook, 27th edition",
 inline constexpr source drill_oversize_interpolated{
     "Machinery's Handbook, 27th edition",
     "p. 885, Oversize Diameters in Drilling, interpolated between its rows", confidence::memory};
+inline constexpr source drill_oversize_of_steel{
+    "Machinery's Handbook, 27th edition; practice",
+    "p. 885, Oversize Diameters in Drilling, of steel and cast iron, taken for another material",
+    confidence::practice};
 inline constexpr source jig_drilling{"AND10387", "drilled hole size tolerance with jigs",
                                      confidence::published};
+inline constexpr source jig_drilling_without_jig{
+    "AND10387; practice", "drilled hole size tolerance with jigs, taken for drilling without",
+    confidence::practice};
 } // namespace sources
 
 namespace detail {
@@ -103,6 +110,43 @@ static_assert(jig_drilling_row_count == 6);
             "drilled through a jig: a tolerance to keep, not a test"};
 }
 
+/// The same hole once the tool is out. Nobody says that a drilled hole closes in at least by so much: its
+/// most stays.
+[[nodiscard]] constexpr expected_hole closed_in(const expected_hole& cut, work_material work) noexcept {
+    const closing_in closes = closing_in_of(work);
+    flags<hole_doubt> doubts = cut.doubts() | closes.doubts;
+    if (is_tough(work)) doubts |= hole_doubt::dull_edge;
+    const bool is_guess = closes.from != nullptr && closes.from->how_sure == confidence::uncertain;
+    return {{.least = cut.least() - closes.of(cut.least(), closes.most),
+             .mean = cut.mean() - closes.of(cut.mean(), closes.most) / 2,
+             .most = cut.most()},
+            is_guess ? *closes.from : cut.origin(),
+            cut.note(),
+            doubts};
+}
+
+/// For a drill with test figures: those of steel and cast iron in any material.
+[[nodiscard]] constexpr expected_hole by_test_figures(length drill, work_material work) noexcept {
+    const expected_hole tested = by_test_figures(drill);
+    const bool is_tested = work.family() == material_family::steel ||
+                           work.family() == material_family::tool_steel ||
+                           work.family() == material_family::cast_iron;
+    if (is_tested) return closed_in(tested, work);
+    const expected_hole carried_over({tested.least(), tested.mean(), tested.most()},
+                                     sources::drill_oversize_of_steel, tested.note(),
+                                     hole_doubt::figures_of_steel);
+    return closed_in(carried_over, work);
+}
+
+/// For a drill with a tolerance with jigs, of which there is none.
+[[nodiscard]] constexpr expected_hole without_jig(length drill, work_material work) noexcept {
+    const expected_hole through_jig = by_jig_tolerance(drill);
+    const expected_hole without(
+        {through_jig.least(), through_jig.mean(), through_jig.most()}, sources::jig_drilling_without_jig,
+        "a tolerance for drilling through a jig, not a test", hole_doubt::without_jig);
+    return closed_in(without, work);
+}
+
 } // namespace detail
 
 /// The hole that a twist drill leaves: the least, mean and most of a handbook's tests in steel and cast
@@ -117,6 +161,19 @@ static_assert(jig_drilling_row_count == 6);
 
 [[nodiscard]] constexpr result<expected_hole> drilled_hole(const drill_size& drill) noexcept {
     return drilled_hole(drill.diameter);
+}
+
+/// The same in a material. Steel and cast iron were tested; for any other the same figures are taken, as
+/// practice, with a doubt; aluminium and magnesium may close in by up to 0.05 % of the diameter as they
+/// cool, plastic and thin walls spring back, uncertainly (see `reamed_hole`).
+[[nodiscard]] constexpr result<expected_hole> drilled_hole(length drill, work_material material) noexcept {
+    if (!detail::has_test_figures(drill)) return drilled_hole(drill);
+    return detail::by_test_figures(drill, material);
+}
+
+[[nodiscard]] constexpr result<expected_hole> drilled_hole(const drill_size& drill,
+                                                           work_material material) noexcept {
+    return drilled_hole(drill.diameter, material);
 }
 
 /// The sizes allowed to a hole that is drilled through a jig: AND10387. A tolerance, wider than what a

@@ -22,7 +22,8 @@ inline constexpr source bit_practice{"practice, inferred from D-Bits in the Work
                                      confidence::uncertain};
 } // namespace sources
 
-/// By how much a hole comes out larger than the tool that cut it, on the diameter.
+/// By how much a hole comes out larger than the tool that cut it is stated or measured to be, on the
+/// diameter. How far that size may be off is no part of it: `bit_hole` counts it.
 struct overcut {
     length least;
     length mean;
@@ -39,7 +40,8 @@ inline constexpr overcut common_bit_overcut{.least = length(),
                                             .most = length::from_nanometres(12'700),
                                             .from = &sources::bit_practice};
 
-/// The hole that a half-round bit is expected to leave: the bit and its overcut.
+/// The hole that a half-round bit is expected to leave: the bit, from its least to its most size, and its
+/// overcut.
 [[nodiscard]] constexpr expected_hole bit_hole(const tool_limits& tool, const overcut& over) noexcept {
     return {{.least = tool.lower_limit() + over.least,
              .mean = tool.middle() + over.mean,

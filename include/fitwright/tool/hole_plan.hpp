@@ -23,6 +23,11 @@ enum class hole_operation : std::uint8_t { centre, drill, bore, ream, half_round
 }
 
 /// One step of a plan. Sizes are diameters after the step; stock is on the diameter.
+///
+/// Stock is told twice. `counted_stock` is what the rule counts, and what the drill was chosen by: it lies
+/// within `wanted_stock`. The rule for reaming comes from a trade-school note that counts every drilled hole
+/// 0.05 mm over its drill. `least_stock` to `most_stock` is what the expected sizes leave; drills in average
+/// shop conditions cut more over than the note has it, so that may be less, but something is left.
 struct hole_step {
     hole_operation operation = hole_operation::centre;
     drawer_tool tool; ///< from the drawer; of a set of drills the one to take
@@ -31,28 +36,48 @@ struct hole_step {
     length mean;
     length most;
 
-    length least_stock; ///< left for the next step at least; 0 behind the last
-    length mean_stock;  ///< left by the mean hole
-    length most_stock;  ///< left for the next step at most
-    stock wanted_stock; ///< the rule for it; before boring its most is for the last of several passes;
-                        ///< a drilled hole is counted 0.05 mm over its drill
+    length counted_stock; ///< left for the next step as the rule counts it; 0 behind the last
+    stock wanted_stock;   ///< the rule; before boring its most is for the last of several passes
+    length least_stock;   ///< left by the expected sizes at least; 0 behind the last
+    length mean_stock;    ///< left by the mean hole
+    length most_stock;    ///< left at most
 
     bool decides_size = false; ///< true of one step: the last
 
     cautions warnings;
     const source* from = &stated_by_user; ///< where the expected sizes come from
     text note;                            ///< under which conditions; may be empty
+    flags<hole_doubt> doubts;             ///< what speaks against the expected sizes
 
     [[nodiscard]] constexpr const source& origin() const noexcept { return *from; }
 
     /// On which side an error of this step can still be put right, and how.
     [[nodiscard]] constexpr text put_right() const noexcept {
-        if (operation == hole_operation::centre)
+        return decides_size ? put_right_at_last() : put_right_on_the_way();
+    }
+
+private:
+    friend class hole_plan;
+
+    [[nodiscard]] constexpr text put_right_on_the_way() const noexcept {
+        switch (operation) {
+        case hole_operation::centre:
             return "Off its place: centre again before drilling. Later only boring moves a hole; drills, "
                    "reamers, bits and laps follow it.";
-        if (!decides_size)
-            return "Too small: take more off in this step. Too large by less than the stock left: the next "
-                   "step puts it right; by more: this hole is lost to the plan.";
+        case hole_operation::drill:
+            return "Too small: open it up with a larger drill, if the next tool would have more than its stock "
+                   "to cut. Too large by less than the stock left: the next step puts it right; by more: this "
+                   "hole is lost to the plan.";
+        case hole_operation::bore:
+            return "Too small: another pass. Too large by less than the stock left: the next step puts it "
+                   "right; by more: this hole is lost to the plan.";
+        default:
+            return "Too small: the lap has more to take off, and takes its time. Too large by less than the "
+                   "stock left: the lap puts it right; by more: this hole is lost to the plan.";
+        }
+    }
+
+    [[nodiscard]] constexpr text put_right_at_last() const noexcept {
         switch (operation) {
         case hole_operation::drill:
             return "Too small: a larger drill, a reamer or boring. Too large: only a sleeve or a larger "
@@ -65,6 +90,17 @@ struct hole_step {
         default:
             return "Too small: go on lapping. Too large: only a sleeve or a larger shaft; measure often.";
         }
+    }
+
+    /// The size from which the rule counts the stock for this step.
+    [[nodiscard]] constexpr length size_to_count_from() const noexcept {
+        const bool is_tool_s_own =
+            operation == hole_operation::ream || operation == hole_operation::half_round;
+        return is_tool_s_own ? (tool.least + tool.most) / 2 : mean;
+    }
+    /// The hole that the rule counts on behind this step.
+    [[nodiscard]] constexpr length size_counted() const noexcept {
+        return operation == hole_operation::drill ? detail::counted_hole(tool.least) : mean;
     }
 };
 
@@ -109,6 +145,9 @@ public:
                deciding_step().operation != hole_operation::lap;
     }
 
+    /// What speaks against the size of the final hole.
+    [[nodiscard]] constexpr flags<hole_doubt> doubts() const noexcept { return deciding_step().doubts; }
+
     /// All cautions of all steps.
     [[nodiscard]] constexpr cautions warnings() const noexcept {
         cautions all;
@@ -125,6 +164,7 @@ public:
             before.least_stock = step.least - before.most;
             before.mean_stock = step.mean - before.mean;
             before.most_stock = step.most - before.least;
+            before.counted_stock = step.size_to_count_from() - before.size_counted();
             before.wanted_stock = taken;
         }
         if (size_ > 0) steps_[size_ - 1].decides_size = false;

@@ -1,53 +1,39 @@
 #ifndef FITWRIGHT_TOOL_REAMED_HOLE_HPP
 #define FITWRIGHT_TOOL_REAMED_HOLE_HPP
 
-#include <fitwright/tool/expected_hole.hpp>
+#include <fitwright/tool/closing_in.hpp>
 #include <fitwright/tool/reamer.hpp>
 
 namespace fitwright {
 
 namespace sources {
-inline constexpr source springs_back{"practice", "plastic springs back 0.02 to 0.1 mm on 10 mm",
-                                     confidence::uncertain};
 inline constexpr source cast_iron_cut_dry{
     "practice", "cast iron cut dry: 0 to a few um, taken as the share DIN 1420 keeps", confidence::practice};
+inline constexpr source tough_alloy_reamed{
+    "practice", "the share DIN 1420 keeps, taken for a tough alloy and a sharp reamer", confidence::practice};
 } // namespace sources
 
 /// The hole that a reamer is expected to cut: from the reamer's own size up to its oversize more.
 /// - Metals: the share that DIN 1420 keeps for it, so a reamer in good order cuts within its class.
 /// - Cast iron, cut dry: close to the reamer; the figures are the same.
+/// - Aluminium and magnesium: down to 0.05 % of the diameter smaller, for a rise of up to 20 K in cutting.
 /// - Plastic: springs back by 0.2 to 1 % of the diameter, the only figure there is, and uncertain.
-/// - Aluminium cut hot, thin walls, and tough alloys on a dull tool close in by what nobody has
-///   measured in general: the figures leave it out, and `note()` says so.
+/// - Any `thin_walled` work: down to another 0.1 % smaller, a guess and uncertain.
+/// - Titanium and nickel alloys: as metals, but close on a reamer dull at the corner; `doubts()` says so.
 /// Any reamer: cut a test hole first; dull or misused ones cut several hundredths of a millimetre over.
 [[nodiscard]] constexpr expected_hole reamed_hole(const reamer_size& reamer,
                                                   work_material material) noexcept {
-    const length least = reamer.limits().lower_limit();
-    const length most = reamer.limits().upper_limit() + reamer.oversize();
-    const expected_hole::sizes as_cut{.least = least, .mean = (least + most) / 2, .most = most};
-    switch (material.family()) {
-    case material_family::cast_iron:
-        return {as_cut, sources::cast_iron_cut_dry,
-                "cast iron cut dry comes out close to the reamer; cut a test hole"};
-    case material_family::plastic: {
-        const length lowest = least - least / 100;
-        const length highest = most - most / 500;
-        return {{.least = lowest, .mean = (lowest + highest) / 2, .most = highest},
-                sources::springs_back,
-                "plastic springs back, and closes in if cut hot: the figure is uncertain, cut a test hole"};
-    }
-    case material_family::aluminium:
-        return {as_cut, reamer.origin(),
-                "cut test hole; a hole cut hot closes in by expansion x diameter x rise, a thin wall springs "
-                "back: neither is in the figures"};
-    case material_family::titanium:
-    case material_family::nickel_alloy:
-        return {as_cut, reamer.origin(),
-                "cut a test hole; a reamer dull at the corner leaves a tough alloy undersize: not in the "
-                "figures"};
-    default:
-        return {as_cut, reamer.origin(), "cut a test hole; a thin wall springs back: not in the figures"};
-    }
+    const detail::closing_in closes = detail::closing_in_of(material);
+    const length smallest = reamer.limits().lower_limit();
+    const length largest = reamer.limits().upper_limit() + reamer.oversize();
+    const length least = smallest - closes.of(smallest, closes.most);
+    const length most = largest - closes.of(largest, closes.least);
+    const expected_hole::sizes sizes{.least = least, .mean = (least + most) / 2, .most = most};
+    const text note = "cut a test hole; a dull or misused reamer cuts several hundredths over";
+    if (closes.from != nullptr) return {sizes, *closes.from, note, closes.doubts};
+    if (detail::is_tough(material)) return {sizes, sources::tough_alloy_reamed, note, hole_doubt::dull_edge};
+    if (material.family() == material_family::cast_iron) return {sizes, sources::cast_iron_cut_dry, note};
+    return {sizes, reamer.origin(), note};
 }
 
 /// How a reamer goes with a hole.
@@ -62,10 +48,11 @@ struct reamer_match {
 };
 
 /// Whether a reamer suits a hole: whether all it is expected to cut lies within the hole's limits. In
-/// metal a new reamer within `reamer_for(hole)` does, and a worn one down to the hole's lower limit.
+/// steel the reamer made for the hole, `reamer_of(hole)`, does, and when worn too, down to the hole's lower
+/// limit.
 [[nodiscard]] constexpr reamer_match match_reamer(const reamer_size& reamer, const hole_limits& hole,
                                                   work_material material) noexcept {
-    const expected_hole cut = reamed_hole(reamer.used_for(hole), material);
+    const expected_hole cut = reamed_hole(reamer, material);
     const auto above_zero = [](length l) { return l > length() ? l : length(); };
     return {above_zero(hole.lower_limit() - cut.least()), above_zero(cut.most() - hole.upper_limit()), cut};
 }

@@ -58,7 +58,8 @@ public:
     constexpr reamer_size() noexcept = default;
 
     /// A reamer of stated or measured size: `reamer_size(measured_shaft{7.981_mm, 1_um})`. What it cuts
-    /// over its size is then the share that DIN 1420 keeps for it at IT7: practice, not a test.
+    /// over its size is then the share that DIN 1420 keeps at IT7 of that size, whatever hole it is used
+    /// for: practice, not a test.
     constexpr reamer_size(const tool_limits& limits) noexcept
         : limits_(limits),
           oversize_(at_it7(limits.upper_limit())),
@@ -78,14 +79,14 @@ public:
     /// Where the oversize comes from.
     [[nodiscard]] constexpr const source& origin() const noexcept { return *source_; }
 
-    /// The reamer as it is used for a hole: where the oversize is the share that DIN 1420 keeps, it is not
-    /// more than the share it keeps of that hole's tolerance. So a reamer within `reamer_for(hole)` always
-    /// suits the hole.
-    [[nodiscard]] constexpr reamer_size used_for(const hole_limits& hole) const noexcept {
-        const bool is_by_rule = source_ == &sources::din_1420 || source_ == &sources::din_1420_read_backwards;
-        const length share = detail::reamer_reserve(hole.tolerance());
-        if (!is_by_rule || share >= oversize_) return *this;
-        return {limits_, share, sources::din_1420};
+    /// The size in inches that it is sold by; 0 if it is not one of inches.
+    [[nodiscard]] constexpr length sold_in_inches_as() const noexcept { return inch_size_; }
+
+    /// The same reamer, as sold by a size in inches.
+    [[nodiscard]] constexpr reamer_size as_sold_in_inches(length size) const noexcept {
+        reamer_size sold = *this;
+        sold.inch_size_ = size;
+        return sold;
     }
 
 private:
@@ -97,7 +98,19 @@ private:
     tool_limits limits_;
     length oversize_;
     const source* source_ = &stated_by_user;
+    length inch_size_;
 };
+
+/// The reamer that is made for a hole: within `reamer_for(hole)`, and counted to cut over by the share
+/// that DIN 1420 keeps of the hole's tolerance, so the hole comes out within its limits.
+/// Error: a tolerance too narrow for DIN 1420.
+[[nodiscard]] constexpr result<reamer_size> reamer_of(const hole_limits& hole) noexcept {
+    const tool_limits made = reamer_for(hole);
+    if (made.exist()) return reamer_size(made, hole.upper_limit() - made.upper_limit(), sources::din_1420);
+    return error::composer(error_code::tool_not_known)
+           << "no reamer is made for " << written(hole).view()
+           << ": DIN 1420 leaves nothing of its tolerance; a tolerance of 3 um or more always leaves some";
+}
 
 /// A reamer as it is sold for a tolerance class: `reamer_of(10_mm, "H7"_hole_class)` is 10.006 to
 /// 10.012 mm, the limits of `reamer_for` that hole.
@@ -105,12 +118,7 @@ private:
 [[nodiscard]] constexpr result<reamer_size> reamer_of(length nominal, hole_class made_for) noexcept {
     const auto hole = limits(nominal, made_for);
     if (!hole) return hole.error();
-    const tool_limits made = reamer_for(*hole);
-    if (!made.exist())
-        return error::composer(error_code::tool_not_known)
-               << "no reamer is made for " << written(*hole).view()
-               << ": DIN 1420 leaves nothing of its tolerance; a tolerance of 3 um or more always leaves some";
-    return reamer_size(made, hole->upper_limit() - made.upper_limit(), sources::din_1420);
+    return reamer_of(*hole);
 }
 
 namespace detail {
@@ -162,7 +170,8 @@ inline constexpr reamer_diameters hand_reamers = [] {
             if (nominal <= detail::printed_thou(250 * row.upto_quarter_inches))
                 return reamer_size(tool_limits(nominal + detail::printed_tenths(row.lower_tenths),
                                                nominal + detail::printed_tenths(row.upper_tenths),
-                                               sources::inch_reamers));
+                                               sources::inch_reamers))
+                    .as_sold_in_inches(nominal);
     return error::composer(error_code::size_out_of_range)
            << "no inch reamer of " << written(nominal, {.unit = written_unit::in}).view()
            << " in: allowed are sizes above 0 up to 3 in";

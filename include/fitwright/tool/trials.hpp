@@ -27,6 +27,7 @@ struct trial_overcut {
     length least;              ///< from here …
     length most;               ///< … to here the next hole's overcut lies, with `confidence`
     double confidence = 0;     ///< 0.95 is 95 %
+    length tool_uncertainty;   ///< half width of the tool's own size; not in `least` and `most`
 
     /// Fewer than five holes: the interval is honest, but so wide, and the scatter so poorly known, that
     /// more holes pay.
@@ -51,8 +52,9 @@ struct trial_overcut {
 /// The overcut of a tool from measured trial holes: mean, spread, and the interval in which the next hole
 /// of the same kind lies with the stated confidence, 95 % if not said otherwise. That is Student's
 /// prediction interval, mean +/- t s sqrt(1 + 1/n), for a scatter that is normal; it is widened by the
-/// uncertainty of the tool's size and of the worst reading, since like readings on a coarse instrument
-/// prove nothing finer than the instrument.
+/// uncertainty of the worst reading, since like readings on a coarse instrument prove nothing finer than
+/// the instrument. It is not widened by the uncertainty of the tool's size, which `bit_hole` counts; for
+/// another piece than the one of the trials `bit_blank_for` counts it.
 /// Error: fewer than two holes; a tool that is not one; a confidence not above 0 and below 1.
 [[nodiscard]] inline result<trial_overcut>
 overcut_from_trials(rows<measured_hole> holes, const tool_limits& tool, double confidence = 0.95) noexcept {
@@ -84,8 +86,7 @@ overcut_from_trials(rows<measured_hole> holes, const tool_limits& tool, double c
     const double deviation = std::sqrt(squares / (count - 1));
     const double half_width =
         students_t(static_cast<int>(holes.size()) - 1, confidence) * deviation * std::sqrt(1 + 1 / count) +
-        static_cast<double>(reading_uncertainty.nanometres()) +
-        static_cast<double>(tool.tolerance().nanometres()) / 2;
+        static_cast<double>(reading_uncertainty.nanometres());
     const auto whole = [](double nanometres) {
         return length::from_nanometres(static_cast<std::int64_t>(nanometres));
     };
@@ -94,7 +95,17 @@ overcut_from_trials(rows<measured_hole> holes, const tool_limits& tool, double c
                          .standard_deviation = whole(std::round(deviation)),
                          .least = whole(std::floor(mean - half_width)),
                          .most = whole(std::ceil(mean + half_width)),
-                         .confidence = confidence};
+                         .confidence = confidence,
+                         .tool_uncertainty = tool.tolerance() / 2};
+}
+
+/// The sizes that another blank may have, by trials of the first: as of any overcut, and kept in by what
+/// was not known of the first bit's own size.
+[[nodiscard]] constexpr tool_limits bit_blank_for(const hole_limits& hole,
+                                                  const trial_overcut& found) noexcept {
+    const tool_limits at_best = bit_blank_for(hole, static_cast<overcut>(found));
+    return {at_best.lower_limit() + found.tool_uncertainty, at_best.upper_limit() - found.tool_uncertainty,
+            at_best.origin()};
 }
 
 /// The same for holes in any contiguous range: std::vector, std::array, std::span.
