@@ -112,6 +112,7 @@ std::optional<heat_answer> heat_of(const pair& p, const fitwright::fit& drawn, c
     h.reckoned_with = fmt::format("hole {}; shaft {}", hole.words, shaft.words);
     go_through_states(p, drawn, *hole.material, *shaft.material, j, h);
     const fit_kind kind = drawn.kind();
+    if (!h.held_in.empty()) return h; // a held bush doesn't grow as its metal would: the states tell
     if (kind == fit_kind::clearance)
         add_happening("seizes", seizing_temperature(drawn, *hole.material, *shaft.material), h);
     if (kind == fit_kind::interference) {

@@ -34,6 +34,7 @@ struct part {
     std::optional<stated<fitwright::temperature>> of_its_own; ///< with a temperature of its own
     job_sheet::supply supply = supply::made;
     bool brittle = false;
+    std::optional<stated<fitwright::length>> rz; ///< roughness of its seats
     std::vector<stated<fitwright::length>> envelope;
 };
 
@@ -113,6 +114,7 @@ struct pair {
     std::vector<alternative> instead;
     std::optional<stated<fitwright::length>> land;
     std::optional<stated<fitwright::pressure>> pressure;
+    std::optional<double> safety; ///< how many times over it is to hold
     std::optional<stated<double>> leak_at_most;
     std::optional<stated<double>> load;           ///< on a journal, in newtons
     std::optional<stated<double>> speed;          ///< of a journal, in revolutions a minute

@@ -30,6 +30,7 @@ ordered_json step_in_json(const fitwright::hole_step& s) {
     o["mean"] = size_in_json(s.mean);
     o["most"] = size_in_json(s.most);
     if (!s.decides_size) {
+        o["counted_stock"] = size_in_json(s.counted_stock);
         o["least_stock"] = size_in_json(s.least_stock);
         o["most_stock"] = size_in_json(s.most_stock);
         o["wanted_stock"] = from_to(s.wanted_stock.least, s.wanted_stock.most);

@@ -51,17 +51,14 @@ void pressed_joints(const pair_answer& a, std::vector<std::string>& notes) {
         notes.push_back("can't tell what pressing does: " + p.cannot_tell);
         return;
     }
-    const auto yields = [](const fitwright::pressed_wall& w) {
-        const auto margin = w.margin();
-        return margin && *margin < 1;
+    const auto look_at = [&](const worst_wall& w, std::string_view part) {
+        const auto margin = w.wall.margin();
+        if (margin && !(*margin >= 1))
+            notes.push_back(
+                fmt::format("pressed: the {}'s part yields at the greatest interference {}", part, w.where));
     };
-    const auto look_at = [&](const fitwright::pressed_state& s, const std::string& where) {
-        if (yields(s.hub))
-            notes.push_back("pressed: the hole's part yields at the greatest interference, " + where);
-        if (yields(s.shaft))
-            notes.push_back("pressed: the shaft's part yields at the greatest interference, " + where);
-    };
-    look_at(p.at_20->at_20, "at 20 C");
+    look_at(p.hub(), "hole");
+    look_at(p.shaft(), "shaft");
     if (const pressed_row* const weakest = p.weakest(); weakest != nullptr && weakest->joint.may_let_go())
         notes.push_back(fmt::format("pressed: no grip is left at the least interference in the state '{}'",
                                     weakest->state));

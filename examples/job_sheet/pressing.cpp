@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <variant>
 
 namespace job_sheet {
@@ -16,6 +17,10 @@ namespace job_sheet {
 namespace {
 
 using fitwright::length;
+
+constexpr length one_um = length::from_nanometres(1'000);
+/// So small a part is as warm as its seat before it is in; common practice, no source.
+constexpr length too_small_to_shrink = length::from_nanometres(15'000'000);
 
 /// The pair holds by its interference: it is tight, or is to stay put though it may come out loose.
 bool holds_by_itself(const pair& p, const fitwright::fit& f) {
@@ -54,6 +59,10 @@ std::variant<fitwright::joint, std::string> joint_of(const pair& p, const fitwri
                        .shaft = {.made_of = *shaft.material},
                        .joint_length = p.land->value,
                        .between = fitwright::friction_for(between)};
+    // A press is chosen by the worst that is known, whatever a table says of this pair.
+    j.between.most = (std::max)(j.between.most, fitwright::frictions::to_choose_a_press.most);
+    if (p.hole->part.rz) j.roughness.hub = p.hole->part.rz->value;
+    if (p.shaft->part.rz) j.roughness.shaft = p.shaft->part.rz->value;
     if (p.shaft->bore) j.shaft.bore = p.shaft->bore->value;
     return j;
 }
@@ -85,8 +94,8 @@ void go_through_states(const pair& p, const job& j, fitwright::joint joint, pres
         pressed_row row{
             .state = s.id, .joint = pressed->in_service, .bore_moves = pressed->bore_moves_by, .plug = {}};
         if (p.pressure && p.wants_to(want::pressure_tight)) {
-            const auto plug =
-                fitwright::plug_under_pressure(joint, {.of_fluid = p.pressure->value, .safety = 1});
+            const auto plug = fitwright::plug_under_pressure(
+                joint, {.of_fluid = p.pressure->value, .safety = p.safety.value_or(1)});
             if (plug) row.plug = plug->in_service;
         }
         a.rows.push_back(std::move(row));
@@ -125,9 +134,14 @@ std::string newtons(double n) { return n < 1000 ? about(n) + " N" : about(n / 10
 
 std::string about(length least, length most) { return about_um({least, most}) + " um"; }
 
-std::string stress(std::string_view part, const fitwright::pressed_wall& w) {
-    std::string words = fmt::format("{} up to {} MPa", part, about(w.greatest.value() / 1e6));
-    if (const auto margin = w.margin()) words += fmt::format(", it bears {:.1f} times that", *margin);
+/// Down to a tenth, so that nothing looks stronger than it is.
+std::string margin_in_words(double margin) { return fmt::format("{:.1f}", std::floor(margin * 10) / 10); }
+
+std::string stress(std::string_view part, const worst_wall& w) {
+    std::string words =
+        fmt::format("{} up to {} MPa {}", part, about(w.wall.greatest.value() / 1e6), w.where);
+    if (const auto margin = w.wall.margin())
+        words += fmt::format(", it bears {} times that", margin_in_words(*margin));
     else words += ", what it bears is not known";
     return words;
 }
@@ -135,6 +149,10 @@ std::string stress(std::string_view part, const fitwright::pressed_wall& w) {
 std::string kelvin(const fitwright::temperature& t) { return fmt::format("{:.0f} C", t.value()); }
 
 void add_drop_in(const pressing_answer& a, std::vector<fact>& all) {
+    if (a.at_20->diameter < too_small_to_shrink)
+        all.push_back({"drop in",
+                       "press it: so small a part is warm or cold for a second or two only (common "
+                       "practice, no source); by temperature it would be:"});
     if (!a.no_drop_in.empty()) all.push_back({"drop in", a.no_drop_in});
     if (!a.drop_in) return;
     const fitwright::shrink_plan& plan = *a.drop_in;
@@ -161,9 +179,12 @@ void add_plug(const pressing_answer& a, const pair& p, std::vector<fact>& all) {
     if (worst == nullptr) return;
     all.push_back(
         {"plug",
-         fmt::format("worst in the state '{}': holds {}: {}, seals: {}; grip at least {} times the push, "
+         fmt::format("worst in the state '{}': holds {} {}: {}, seals: {}; grip at least {} times the push, "
                      "joint pressure at least {} times the fluid's",
-                     worst->state, p.pressure->written, std::string_view(in_words(worst->plug->holds)),
+                     worst->state, p.pressure->written,
+                     p.safety ? fmt::format("{:g} times over", *p.safety)
+                              : std::string("without reserve (safety = 1)"),
+                     std::string_view(in_words(worst->plug->holds)),
                      std::string_view(in_words(worst->plug->seals)), about(worst->plug->grip_margin.least),
                      about(worst->plug->seal_margin.least))});
 }
@@ -181,15 +202,23 @@ void add_bush(const pressing_answer& a, std::vector<fact>& all) {
     say(fmt::format("of {} mm closes by {} on diameter when pressed", mm(a.bush->bore),
                     about(closes.least, closes.most)));
     if (const auto& way = a.bush->way) {
-        if (way->ream_after_pressing)
+        const auto margin = a.at_20->at_20.shaft.margin();
+        if (margin && *margin < 1)
+            say(fmt::format(
+                "press first, then ream or bore to size: the bush yields and closes further than that; "
+                "before pressing no larger than {} mm",
+                mm(one_um * multiples_below(way->largest_before_reaming, one_um))));
+        else if (way->ream_after_pressing)
             say(fmt::format(
                 "press first, then ream or bore to size: the spread of {} um is more than the {} um "
                 "of tolerance that pair {} gives; before pressing no larger than {} mm",
                 um_up(closes.most - closes.least), um(way->tolerance), a.bush->wanted_by,
-                mm(way->largest_before_reaming)));
+                mm(one_um * multiples_below(way->largest_before_reaming, one_um))));
         else
             say(fmt::format("bored before pressing to {} to {} mm it then is what pair {} wants",
-                            mm(way->before.lower_limit()), mm(way->before.upper_limit()), a.bush->wanted_by));
+                            mm(one_um * multiples_above(way->before.lower_limit(), one_um)),
+                            mm(one_um * multiples_below(way->before.upper_limit(), one_um)),
+                            a.bush->wanted_by));
     } else {
         say("finish it after pressing");
     }
@@ -198,7 +227,7 @@ void add_bush(const pressing_answer& a, std::vector<fact>& all) {
         if (r.bore_moves != fitwright::range<length>{})
             moves += fmt::format("{}{} {}", moves.empty() ? "" : ", ", r.state,
                                  about_um({r.bore_moves.least, r.bore_moves.most}));
-    if (!moves.empty()) say("in its seat it is larger than at 20 C, um: " + moves);
+    if (!moves.empty()) say("in its seat it moves from 20 C on by, um: " + moves);
 }
 
 } // namespace
@@ -209,6 +238,21 @@ const pressed_row* pressing_answer::weakest() const {
         if (found == nullptr || r.joint.joint_pressure.least < found->joint.joint_pressure.least) found = &r;
     return found;
 }
+
+namespace {
+
+worst_wall worst_of(const pressing_answer& a, fitwright::pressed_wall fitwright::pressed_state::*which) {
+    worst_wall worst{a.at_20->at_20.*which, "at 20 C"};
+    for (const pressed_row& r : a.rows)
+        if ((r.joint.*which).greatest > worst.wall.greatest)
+            worst = {r.joint.*which, fmt::format("in the state '{}'", r.state)};
+    return worst;
+}
+
+} // namespace
+
+worst_wall pressing_answer::hub() const { return worst_of(*this, &fitwright::pressed_state::hub); }
+worst_wall pressing_answer::shaft() const { return worst_of(*this, &fitwright::pressed_state::shaft); }
 
 std::optional<pressing_answer> pressing_of(const pair& p, const job& j) {
     if (!p.hole || !p.shaft || !p.hole->limits || !p.shaft->limits) return std::nullopt;
@@ -281,8 +325,15 @@ std::vector<fact> facts_of(const pressing_answer& a, const pair& p) {
                                : fmt::format("at least {} along, or {} N m turning",
                                              newtons(grips.axial_grip.least.value()),
                                              about(grips.turning_grip.least.value()))});
-    all.push_back(
-        {"stress", stress("hole part", cold.hub) + "; " + stress("shaft part", cold.shaft) + " at 20 C"});
+    if (!p.hole->part.rz || !p.shaft->part.rz) {
+        const length least = grips.interference.least.value;
+        if (least > length())
+            all.push_back(
+                {"grip", fmt::format("all this as if the seats were perfectly smooth, since their rz is not "
+                                     "stated: nothing is left of it from {} um of Rz on, both together",
+                                     um(one_um * multiples_below(least * 5 / 4, one_um)))});
+    }
+    all.push_back({"stress", stress("hole part", a.hub()) + "; " + stress("shaft part", a.shaft())});
     add_plug(a, p, all);
     add_bush(a, all);
     add_drop_in(a, all);

@@ -22,6 +22,12 @@ struct pressed_row {
     std::optional<fitwright::plug_state> plug;      ///< where there is a pressure to hold
 };
 
+/// A part where it is stressed most, and when that is.
+struct worst_wall {
+    fitwright::pressed_wall wall;
+    std::string where;
+};
+
 /// The bore of the part that is pressed in: what it is to be, and how to come to it.
 struct bush_answer {
     std::string wanted_by; ///< the pair whose hole it is; empty if only its nominal size is known
@@ -42,6 +48,9 @@ struct pressing_answer {
 
     /// The row in which the least pressure is least.
     [[nodiscard]] const pressed_row* weakest() const;
+    /// At 20 degC or in the state in which the stress is greatest.
+    [[nodiscard]] worst_wall hub() const;
+    [[nodiscard]] worst_wall shaft() const;
 };
 
 /// Nothing for a pair that is not to hold by itself.

@@ -125,6 +125,7 @@ part read_part(const toml::table& table, const std::vector<group>& groups, docum
     p.taken_as = read_stand_in(r, p.material);
     p.of_its_own = r.temperature("temperature");
     p.brittle = r.flag("brittle");
+    p.rz = r.length("rz");
     p.envelope = r.lengths("envelope");
 
     const auto group = r.placed("group");

@@ -274,6 +274,7 @@ pair read_pair(const toml::table& table, const job& so_far, document& doc) {
     p.instead = read_alternatives(r);
     p.land = r.length("land");
     p.pressure = r.pressure("pressure");
+    p.safety = r.factor("safety");
     p.leak_at_most = r.share("leak_at_most");
     p.load = r.force("load");
     p.speed = r.speed("speed");

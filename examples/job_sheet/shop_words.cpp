@@ -188,7 +188,7 @@ std::vector<step_row> rows_of(const fitwright::hole_plan& plan) {
         if (!is_centre) row.after = s.decides_size ? range(s.least, s.most) : about(s.least, s.most);
         if (s.decides_size) row.leaves = "decides the size";
         else if (!is_centre) {
-            row.leaves = about(s.least_stock, s.most_stock);
+            row.leaves = mm(s.counted_stock);
             row.rule = range(s.wanted_stock.least, s.wanted_stock.most);
         }
         all.push_back(std::move(row));
@@ -202,13 +202,14 @@ std::vector<std::string> about_plans(const sheet& s) {
         const auto steps = a.making->plan->steps();
         if (steps.size() < 3) continue; // a drill alone has no stock to leave
         const fitwright::hole_step& drilled = steps[1];
-        return {"Sizes after a step are expected, from least to most; stock is what they leave for the next "
-                "step, on diameter. The rule for stock counts a drilled hole 0.05 mm over its drill; before "
-                "boring, its most is for the last of several passes.",
-                "Centre. " + std::string(steps[0].put_right()),
-                "A step before the last. " + std::string(drilled.put_right()),
-                fmt::format("Drilled holes: {}; {}.", std::string_view(written(drilled.origin()).view()),
-                            std::string_view(drilled.note))};
+        return {
+            "Sizes after a step are expected, from least to most; what it leaves for the next, on diameter, "
+            "is counted as the rule beside it does: a drilled hole 0.05 mm over its drill; before boring, "
+            "the rule's most is for the last of several passes.",
+            "Centre. " + std::string(steps[0].put_right()),
+            "A step before the last. " + std::string(drilled.put_right()),
+            fmt::format("Drilled holes: {}; {}.", std::string_view(written(drilled.origin()).view()),
+                        std::string_view(drilled.note))};
     }
     return {};
 }

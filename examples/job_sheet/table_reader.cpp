@@ -119,6 +119,16 @@ std::optional<std::int64_t> table_reader::whole(std::string_view key) {
     return std::nullopt;
 }
 
+std::optional<double> table_reader::factor(std::string_view key) {
+    const toml::node* const node = find(key);
+    if (!node) return std::nullopt;
+    const auto number = node->value<double>();
+    if (number && node->is_number() && *number >= 1 && *number < 1e6) return number;
+    doc_.report(place_of(*node),
+                fmt::format("{}: write a number from 1 (no reserve) on, such as 2", describe(key)));
+    return std::nullopt;
+}
+
 // ---- quantities
 
 std::optional<stated<fitwright::length>> table_reader::length(std::string_view key) {

@@ -51,6 +51,8 @@ public:
     std::optional<stated<fitwright::dynamic_viscosity>> viscosity(std::string_view key);
     std::optional<stated<double>> time(std::string_view key);
     std::optional<stated<double>> share(std::string_view key);
+    /// A bare number, 1 or more: how many times over something is to hold.
+    std::optional<double> factor(std::string_view key);
     std::optional<stated<double>> force(std::string_view key);
     std::optional<stated<double>> speed(std::string_view key);
     std::optional<stated<fitwright::iso_vg>> oil(std::string_view key);
