@@ -22,7 +22,7 @@ constexpr error bad_letter() {
     return say;
 }
 
-constexpr result<length> half_of(length l) {
+constexpr result<length> halved(length l) {
     if (l.nanometres() % 2 == 0) return l / 2;
     return bad_letter();
 }
@@ -100,10 +100,10 @@ TEST_CASE("a result holds a value or an error") {
 }
 
 TEST_CASE("and_then goes on, or passes the error on") {
-    FITWRIGHT_CHECK_BOTH(given(good).and_then(half_of).value() == 6_mm);
-    FITWRIGHT_CHECK_BOTH(given(good).and_then(half_of).and_then(half_of).value() == 3_mm);
-    FITWRIGHT_CHECK_BOTH(given(bad).and_then(half_of).error().code() == error_code::letter_not_used);
-    FITWRIGHT_CHECK_BOTH(given(result<length>(1_nm)).and_then(half_of).error().code() ==
+    FITWRIGHT_CHECK_BOTH(given(good).and_then(halved).value() == 6_mm);
+    FITWRIGHT_CHECK_BOTH(given(good).and_then(halved).and_then(halved).value() == 3_mm);
+    FITWRIGHT_CHECK_BOTH(given(bad).and_then(halved).error().code() == error_code::letter_not_used);
+    FITWRIGHT_CHECK_BOTH(given(result<length>(1_nm)).and_then(halved).error().code() ==
                          error_code::letter_not_used);
     // Into another kind of result.
     FITWRIGHT_CHECK_BOTH(
