@@ -3,9 +3,9 @@
 
 using namespace fitwright;
 
-constexpr auto newtons = force::from_value(100);
+constexpr auto hundred_newtons = force::from_value(100);
 #ifdef CONTROL
-constexpr press_load load{.along = newtons};
+constexpr press_load load{.along = hundred_newtons};
 #else
-constexpr press_load load{.turning = newtons};
+constexpr press_load load{.turning = hundred_newtons};
 #endif
