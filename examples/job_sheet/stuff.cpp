@@ -42,7 +42,8 @@ stuff stuff_of(const part& p) {
 
 reckoned material_of(const part& p) {
     if (p.material.empty())
-        return {std::nullopt, fmt::format("the material of the {} is not stated", p.name)};
+        return {std::nullopt,
+                fmt::format("the material of the {} is not stated", p.name.empty() ? "part" : p.name)};
     if (const auto known = fitwright::find_material(p.material)) return {*known, std::string(known->name)};
     if (p.taken_as)
         return {p.taken_as->value,
