@@ -15,9 +15,12 @@ int main() {
                        .shaft = {.made_of = materials::steel_c45},
                        .joint_length = 25_mm,
                        .roughness = {.hub = 10_um, .shaft = 4_um},
-                       .between = frictions::to_choose_a_press};
+                       .between = friction_for({.hub = material_family::cast_iron,
+                                                .shaft = material_family::steel,
+                                                .how = joined_by::pressing,
+                                                .surface = seat_surface::dry})};
     if (const auto r = press(pulley))
-        std::cout << "press-in force at most " << r->press_in_force.value() / 1000 << " kN, hub margin "
-                  << *r->at_20.hub.margin() << '\n';
+        std::cout << "by the table it goes in with at most " << r->press_in_force
+                  << "; to be sure, a press for " << r->press_capacity << "\nhub " << r->at_20.hub << '\n';
     if (const auto most = greatest_interference(pulley)) std::cout << "no more than " << *most << '\n';
 }

@@ -17,7 +17,7 @@ int main() {
                                          .shaft = material_family::steel,
                                          .how = joined_by::pressing,
                                          .surface = seat_surface::dry}),
-                .load = {.turning = torque::from_value(2)}, // N m
+                .load = {.turning = newton_metres(2)},
                 .safety = {.against_slipping = 2}};
     if (const auto r = press(crank)) std::cout << *r << '\n';
     if (const auto least = interference_to_hold(crank))

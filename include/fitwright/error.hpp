@@ -137,6 +137,9 @@ enum class error_code : std::uint8_t {
     want_without_figure,
     lead_not_usable,
     not_asked,
+    // of pictures
+    too_many_to_draw,
+    nothing_to_draw,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.

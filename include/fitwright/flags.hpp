@@ -17,6 +17,7 @@ public:
     [[nodiscard]] constexpr bool contains(Flag flag) const noexcept {
         return (bits_ & static_cast<std::uint32_t>(flag)) != 0;
     }
+    [[nodiscard]] constexpr bool contains_any(flags some) const noexcept { return (bits_ & some.bits_) != 0; }
 
     constexpr flags& operator|=(flags more) noexcept {
         bits_ |= more.bits_;
@@ -25,10 +26,27 @@ public:
     friend constexpr flags operator|(flags a, flags b) noexcept { return a |= b; }
     friend constexpr bool operator==(flags, flags) noexcept = default;
 
+    /// For a range-for: each flag of the set, the lowest bit first.
+    class iterator {
+    public:
+        constexpr Flag operator*() const noexcept { return static_cast<Flag>(rest_ & (~rest_ + 1)); }
+        constexpr iterator& operator++() noexcept {
+            rest_ &= rest_ - 1;
+            return *this;
+        }
+        friend constexpr bool operator==(iterator, iterator) noexcept = default;
+
+    private:
+        friend class flags;
+        constexpr explicit iterator(std::uint32_t rest) noexcept : rest_(rest) {}
+        std::uint32_t rest_;
+    };
+    [[nodiscard]] constexpr iterator begin() const noexcept { return iterator(bits_); }
+    [[nodiscard]] constexpr iterator end() const noexcept { return iterator(0); }
+
     /// Calls `use` with each flag of the set, the lowest bit first.
     template <class Use> constexpr void for_each(Use use) const {
-        for (std::uint32_t one = 1; one != 0 && one <= bits_; one <<= 1)
-            if ((bits_ & one) != 0) use(static_cast<Flag>(one));
+        for (const Flag flag : *this) use(flag);
     }
 
 private:

@@ -2,6 +2,7 @@
 #define FITWRIGHT_IO_PRESS_HPP
 
 #include <fitwright/grid.hpp>
+#include <fitwright/io/figure.hpp>
 #include <fitwright/io/put.hpp>
 #include <fitwright/io/three_figures.hpp>
 #include <fitwright/press/bore.hpp>
@@ -91,8 +92,9 @@ constexpr void put_plug_state(press_text& t, const char* when, const plug_state&
                              r.in_service.bore == r.at_20.bore;
     if (is_the_same) t << text("the same");
     else detail::put_state(t, r.in_service);
-    t << text("\npress-in force at most ") << detail::three_figures(r.press_in_force.value()).view()
-      << text(" N");
+    t << text("\npress-in force at most ") << written(r.press_in_force).view();
+    if (r.press_capacity != r.press_in_force)
+        t << text(" by the friction stated; a press for ") << written(r.press_capacity).view();
     detail::put_each(t, "mind: ", r.doubts);
     detail::put_each(t, "care: ", r.take_care);
     return t;
@@ -102,9 +104,11 @@ constexpr void put_plug_state(press_text& t, const char* when, const plug_state&
 [[nodiscard]] constexpr detail::press_text written(const bush_bore& b) noexcept {
     detail::press_text t;
     detail::put_range(t, "the bore closes by ", b.closes_by);
-    const length spread = b.closes_by.most - b.closes_by.least;
-    t << text(", a spread of ") << detail::in_um(spread).view() << text(" um of a tolerance of ")
-      << detail::in_um(b.tolerance).view() << text(" um: ");
+    if (b.may_yield) t << text(", and further where the bush yields; it has");
+    else
+        t << text(", a spread of ") << detail::in_um(b.closes_by.most - b.closes_by.least).view()
+          << text(" um of");
+    t << text(" a tolerance of ") << detail::in_um(b.tolerance).view() << text(" um: ");
     const length tenth = length::from_nanometres(100); // of a micrometre, inwards
     if (b.ream_after_pressing) {
         const length largest = detail::multiple_at_or_below(b.largest_before_reaming, tenth);
@@ -125,6 +129,7 @@ constexpr void put_plug_state(press_text& t, const char* when, const plug_state&
     detail::press_text t;
     t << text("the fluid pushes with ") << detail::three_figures(p.push.value()).view() << text(" N; ")
       << in_words(p.effect);
+    if (p.effect == pressure_effect::helps) t << text(", unless it gets into the seat");
     detail::put_plug_state(t, "at 20 C", p.at_20);
     detail::put_plug_state(t, "in service", p.in_service);
     t << text("\nneeded: an interference of at least ") << written(p.needed).view();
@@ -142,11 +147,39 @@ constexpr void put_plug_state(press_text& t, const char* when, const plug_state&
     return t;
 }
 
+/// As of the state in a `press_result`.
+[[nodiscard]] constexpr detail::press_text written(const pressed_state& s) noexcept {
+    detail::press_text t;
+    detail::put_state(t, s);
+    return t;
+}
+
+/// "241 MPa, margin 1.04".
+[[nodiscard]] constexpr fixed_text<99> written(const pressed_wall& w) noexcept {
+    fixed_text<99> t;
+    t << written(w.greatest).view() << text(", margin ") << written(w.margin()).view();
+    return t;
+}
+
+/// "0.01 to 0.039 mm on diameter".
+[[nodiscard]] constexpr fixed_text<119> written(range<diametral_interference> r) noexcept {
+    return fixed_text<119>() << written(r.least.value).view() << text(" to ") << written(r.most).view();
+}
+
 inline std::ostream& operator<<(std::ostream& out, diametral_interference i) {
     return detail::put(out, written(i));
 }
 inline std::ostream& operator<<(std::ostream& out, radial_interference i) {
     return detail::put(out, written(i));
+}
+inline std::ostream& operator<<(std::ostream& out, const range<diametral_interference>& r) {
+    return detail::put(out, written(r));
+}
+inline std::ostream& operator<<(std::ostream& out, const pressed_wall& w) {
+    return detail::put(out, written(w));
+}
+inline std::ostream& operator<<(std::ostream& out, const pressed_state& s) {
+    return detail::put(out, written(s));
 }
 inline std::ostream& operator<<(std::ostream& out, const press_result& r) {
     return detail::put(out, written(r));
@@ -159,6 +192,9 @@ inline std::ostream& operator<<(std::ostream& out, const plug_result& p) {
 }
 inline std::ostream& operator<<(std::ostream& out, const wanted_interference& w) {
     return detail::put(out, written(w));
+}
+inline std::ostream& operator<<(std::ostream& out, pressure_effect e) {
+    return out << std::string_view(in_words(e));
 }
 inline std::ostream& operator<<(std::ostream& out, holding h) { return out << std::string_view(in_words(h)); }
 inline std::ostream& operator<<(std::ostream& out, press_doubt d) {

@@ -11,16 +11,37 @@ namespace fitwright {
 
 namespace detail {
 
-using thermal_text = fixed_text<799>;
+/// Room for both ways from 20 °C, each with every doubt there is; names and reasons are shortened to fit.
+using thermal_text = fixed_text<1999>;
+using doubts_text = fixed_text<799>;
+
+/// A name of the caller's own, shortened where it is long: "the day on which the master came back …".
+template <std::size_t Longest> [[nodiscard]] constexpr fixed_text<Longest + 4> shortened(text name) noexcept {
+    fixed_text<Longest> cut;
+    cut << name;
+    fixed_text<Longest + 4> made;
+    made << cut.view();
+    if (cut.is_cut()) made << text("...");
+    return made;
+}
+[[nodiscard]] constexpr fixed_text<64> short_name(text name) noexcept { return shortened<60>(name); }
 
 inline constexpr std::int64_t tenth_of_a_micrometre = 100; // nm
 
+/// At the end of the range a length has no tenth beyond it, and is written as it is.
+[[nodiscard]] constexpr bool has_tenth_beyond(length l) noexcept {
+    return l.nanometres() < INT64_MAX - tenth_of_a_micrometre &&
+           l.nanometres() > tenth_of_a_micrometre - INT64_MAX;
+}
+
 [[nodiscard]] constexpr fixed_text<47> down_to_a_tenth(length l) noexcept {
+    if (!has_tenth_beyond(l)) return written(l);
     const std::int64_t tenths = l.nanometres() / tenth_of_a_micrometre;
     const bool is_cut_upwards = l.nanometres() % tenth_of_a_micrometre < 0;
     return written(length::from_nanometres((is_cut_upwards ? tenths - 1 : tenths) * tenth_of_a_micrometre));
 }
 [[nodiscard]] constexpr fixed_text<47> up_to_a_tenth(length l) noexcept {
+    if (!has_tenth_beyond(l)) return written(l);
     const std::int64_t tenths = l.nanometres() / tenth_of_a_micrometre;
     const bool is_cut_downwards = l.nanometres() % tenth_of_a_micrometre > 0;
     return written(length::from_nanometres((is_cut_downwards ? tenths + 1 : tenths) * tenth_of_a_micrometre));
@@ -48,8 +69,8 @@ inline constexpr std::int64_t tenth_of_a_micrometre = 100; // nm
 }
 
 /// "; mind: …; …", nothing where there is no doubt.
-[[nodiscard]] constexpr fixed_text<399> written_doubts(flags<thermal_doubt> doubts) noexcept {
-    fixed_text<399> t;
+[[nodiscard]] constexpr doubts_text written_doubts(flags<thermal_doubt> doubts) noexcept {
+    doubts_text t;
     doubts.for_each(
         [&](thermal_doubt d) { t << (t.size() == 0 ? text("; mind: ") : text("; ")) << in_words(d); });
     return t;
@@ -97,9 +118,9 @@ template <side Side>
 /// A line each: "tightest in cool-down: clearance …", "loosest in warm-up: clearance …".
 [[nodiscard]] constexpr detail::thermal_text written(const worst_moments_of_fit& w) noexcept {
     detail::thermal_text t;
-    t << text("tightest in ") << w.tightest.state << text(": ")
-      << detail::written_clearance(w.tightest.fit).view() << text("\nloosest in ") << w.loosest.state
-      << text(": ") << detail::written_clearance(w.loosest.fit).view();
+    t << text("tightest in ") << detail::short_name(w.tightest.state).view() << text(": ")
+      << detail::written_clearance(w.tightest.fit).view() << text("\nloosest in ")
+      << detail::short_name(w.loosest.state).view() << text(": ") << detail::written_clearance(w.loosest.fit).view();
     return t << detail::written_doubts(w.doubts).view();
 }
 
@@ -121,8 +142,8 @@ template <side Side>
         break;
     case happening::not_up_to_heating_limit:
     case happening::not_where_expansion_is_known:
-        t << text(", ") << detail::written_celsius(c.looked_upto).view() << text(" (") << c.limited_by
-          << text(")");
+        t << text(", ") << detail::written_celsius(c.looked_upto).view() << text(" (")
+          << detail::short_name(c.limited_by).view() << text(")");
         break;
     case happening::at_20_degC_already: break;
     }
@@ -151,13 +172,14 @@ template <side Side>
 }
 
 /// What to do, what it takes, what it does not tell, and the cautions.
-[[nodiscard]] constexpr fixed_text<1199> written(const shrink_plan& p) noexcept {
-    fixed_text<1199> t;
-    t << in_words(p.advice) << text("; ") << written(p.best()).view() << text("; leaves ")
+[[nodiscard]] constexpr detail::thermal_text written(const shrink_plan& p) noexcept {
+    detail::thermal_text t;
+    t << in_words(p.advice);
+    t << text("; ") << written(p.best()).view() << text("; leaves ")
       << detail::to_a_tenth(p.assembly_clearance).view() << text(" mm while assembling");
     if (p.hub_limit)
         t << text("\nthe hub no hotter than ") << detail::written_celsius(*p.hub_limit).view() << text(" (")
-          << p.hub_limit_reason << text(")");
+          << detail::shortened<200>(p.hub_limit_reason).view() << text(")");
     t << text("\nnot worked out: ") << shrink_plan::not_covered << detail::written_doubts(p.doubts).view();
     p.take_care.for_each([&](caution c) { t << text("\n") << in_words(c); });
     return t;

@@ -1,6 +1,7 @@
 #ifndef FITWRIGHT_PRESS_BORE_HPP
 #define FITWRIGHT_PRESS_BORE_HPP
 
+#include <fitwright/press/elastic.hpp> // longest
 #include <fitwright/press/result.hpp>
 #include <fitwright/written.hpp>
 
@@ -21,16 +22,18 @@ struct boring_wishes {
 
 /// How to come to a bore that is right once the bush is pressed in.
 struct bush_bore {
-    /// The spread of the closing-in leaves too little of the tolerance, or nothing: press first, then ream.
+    /// The spread of the closing-in leaves too little of the tolerance, or nothing, or nobody knows how far a
+    /// bush that yields closes: press first, then ream.
     bool ream_after_pressing;
     /// What to bore before pressing if it isn't reamed afterwards: the limits wanted, moved out by the
     /// closing-in and inwards by its spread. Without any tolerance if `ream_after_pressing`.
     hole_limits before;
     /// The largest bore before pressing that leaves the stock for the reamer, in the worst case.
     length largest_before_reaming;
-    range<length> closes_by;
-    length tolerance;      ///< of the bore wanted
-    length tolerance_left; ///< before pressing: the tolerance less the spread; below zero if there is none
+    range<length> closes_by; ///< the most is no bound if the bush yields
+    bool may_yield = false;  ///< the bush, at the greatest interference: it then closes further, and for good
+    length tolerance;        ///< of the bore wanted
+    length tolerance_left;   ///< before pressing: the tolerance less the spread; below zero if there is none
     flags<press_doubt> doubts;
     cautions take_care = caution::press_force;
 };
@@ -59,19 +62,23 @@ namespace detail {
     return detail::moved(pressed, moves_by.least, moves_by.most);
 }
 
-/// What to bore before pressing, or that the bush has to be reamed after it, with the numbers.
-/// `closes_by` is the state's `bore_closes_by`.
-/// Error: limits the wrong way round, a closing-in below 0 or with the most first, wishes below 0.
+/// What to bore before pressing, or that the bush has to be reamed after it, with the numbers. `closes_by` is
+/// a closing-in that was measured, or the `bore_closes_by` of a state in which the shaft does not yield: whether
+/// it does, `ream_after_pressing` asks by itself.
+/// Error: limits the wrong way round, a closing-in below 0 or with the most first, wishes below 0, any of them
+/// beyond 1 km.
 [[nodiscard]] constexpr result<bush_bore> bore_before_pressing(const hole_limits& wanted,
                                                                range<length> closes_by,
                                                                const boring_wishes& wishes = {}) noexcept {
-    const bool is_possible = wanted.tolerance() >= length() && closes_by.least >= length() &&
-                             closes_by.least <= closes_by.most && wishes.least_tolerance >= length() &&
-                             wishes.stock >= length();
+    const bool is_possible =
+        wanted.lower_limit() >= length() && wanted.lower_limit() <= wanted.upper_limit() &&
+        wanted.upper_limit() <= detail::longest && closes_by.least >= length() &&
+        closes_by.least <= closes_by.most && closes_by.most <= detail::longest &&
+        wishes.least_tolerance >= length() && wishes.stock >= length() && wishes.stock <= detail::longest;
     if (!is_possible) [[unlikely]]
         return error::composer(error_code::boring_not_possible)
                << "this bore can't be reckoned; allowed: limits with the lower first, a closing-in of 0 or more "
-                  "with the least first, stock and tolerance of 0 or more";
+                  "with the least first, stock and tolerance of 0 or more, all within 1 km";
     const length spread = closes_by.most - closes_by.least;
     const length left = wanted.tolerance() - spread;
     const bool ream = left < length() || left < wishes.least_tolerance;
@@ -90,13 +97,25 @@ namespace detail {
     };
 }
 
-/// The same for a bush as pressed at 20 °C; what is doubtful of the joint is so of the bore.
+/// The same for a bush as pressed at 20 °C; what is doubtful of the joint is so of the bore. A bush that yields
+/// there or in service, or may, is reamed whatever the spread: past the elastic limit it closes further than the
+/// figure says, and stays so.
 [[nodiscard]] constexpr result<bush_bore> ream_after_pressing(const hole_limits& wanted,
                                                               const press_result& pressed,
                                                               const boring_wishes& wishes = {}) noexcept {
     auto plan = bore_before_pressing(wanted, pressed.at_20.bore_closes_by, wishes);
     if (!plan) return plan;
     bush_bore made = *plan;
+    const auto yields = [](const pressed_wall& bush) {
+        const property<double> margin = bush.margin();
+        return margin && !(*margin >= 1);
+    };
+    if (yields(pressed.at_20.shaft) || yields(pressed.in_service.shaft)) {
+        made.may_yield = made.ream_after_pressing = true;
+        made.before = {wanted.nominal(), // without any tolerance
+                       {.upper = made.before.lower_deviation(), .lower = made.before.lower_deviation()},
+                       sources::bore_of_a_pressed_bush};
+    }
     made.doubts = pressed.doubts;
     made.take_care = pressed.take_care;
     return made;

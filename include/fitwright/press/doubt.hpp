@@ -27,6 +27,10 @@ enum class press_doubt : std::uint32_t {
     strength_of_cold_metal = 1 << 14,
     expansion_not_sure = 1 << 15,
     stress_of_turning_not_counted = 1 << 16,
+    may_crack = 1 << 17,
+    more_than_it_bears = 1 << 18,
+    cup_wall_yields = 1 << 19,
+    cup_end_not_checked = 1 << 20,
 };
 
 [[nodiscard]] constexpr flags<press_doubt> operator|(press_doubt a, press_doubt b) noexcept {
@@ -49,14 +53,15 @@ enum class press_doubt : std::uint32_t {
     case press_doubt::hub_past_elastic_limit:
         return "the hub yields at the greatest interference: pressure, grip and closing-in are then less";
     case press_doubt::shaft_past_elastic_limit:
-        return "the shaft yields at the greatest interference: its bore then closes for good, and grip is less";
+        return "the shaft yields at the greatest interference: its bore closes for good, and further than said here; "
+               "grip is less";
     case press_doubt::below_wished_safety: return "the safety against yield that was asked for is not there";
     case press_doubt::hub_strength_not_known:
         return "the hub's strength is not known: whether it yields or breaks is not checked";
     case press_doubt::shaft_strength_not_known:
         return "the shaft's strength is not known: whether it yields or breaks is not checked";
     case press_doubt::brittle_hub:
-        return "a brittle hub breaks, it doesn't yield: count on half its tensile strength, and state that";
+        return "a brittle hub's strength is not stated: state half its tensile strength as what it may bear";
     case press_doubt::thin_hub: return "a thin hub, outside less than 1.2 times the joint: it yields early";
     case press_doubt::creeps: return "plastics and zinc creep: the grip fades in days to months";
     case press_doubt::hotter_than_allowed: return "a part is hotter than its material bears";
@@ -65,6 +70,14 @@ enum class press_doubt : std::uint32_t {
     case press_doubt::expansion_not_sure: return "an expansion coefficient is uncertain or beyond its table";
     case press_doubt::stress_of_turning_not_counted:
         return "the stress that turning makes in the hub is not counted";
+    case press_doubt::may_crack:
+        return "a brittle part may crack at the greatest interference: it breaks, it doesn't yield";
+    case press_doubt::more_than_it_bears:
+        return "more is needed than the parts bear with the safety asked for: a longer joint, finer surfaces or "
+               "other metal, not a tighter fit";
+    case press_doubt::cup_wall_yields:
+        return "the fluid makes the cup's wall yield: a thicker one, or its back to it";
+    case press_doubt::cup_end_not_checked: return "the stress in the end of the cup is not checked";
     }
     return "";
 }

@@ -11,6 +11,17 @@ namespace fitwright {
 
 struct radial_interference;
 
+namespace detail {
+
+/// Twice as long; at the end of the range, the end.
+[[nodiscard]] constexpr length doubled(length l) noexcept {
+    const length half = length::from_nanometres(INT64_MAX / 2);
+    if (l > half) return length::from_nanometres(INT64_MAX);
+    return l < -half ? length::from_nanometres(-INT64_MAX) : l * 2;
+}
+
+} // namespace detail
+
 /// How much larger the shaft is than the hole across the diameter, before they are put together: what a
 /// fit has, and what DIN 7190 and Norton mean. Below zero it is a clearance.
 struct diametral_interference {
@@ -32,9 +43,9 @@ struct radial_interference {
 
     length value;
 
-    /// The same interference said of the diameter: twice as much.
+    /// The same interference said of the diameter: twice as much, within the range of a length.
     [[nodiscard]] constexpr diametral_interference on_diameter() const noexcept {
-        return diametral_interference(value * 2);
+        return diametral_interference(detail::doubled(value));
     }
 
     friend constexpr auto operator<=>(radial_interference, radial_interference) noexcept = default;

@@ -6,6 +6,8 @@
 #include <fitwright/press/interference.hpp>
 #include <fitwright/running/units.hpp> // rotational_speed
 
+#include <type_traits>
+
 namespace fitwright {
 
 /// The outer part: a hub, a housing, a ring.
@@ -26,10 +28,32 @@ struct pressed_shaft {
     property<pressure> may_bear = {}; ///< as of the hub
 };
 
-/// The roughness Rz of both surfaces; 0: not stated. Rz is about 4 to 7 times Ra, not a fixed multiple.
+/// The roughness Rz of a surface, or "not stated": not the same as 0, which is lapped and polished.
+class roughness_height {
+public:
+    /// Not stated.
+    constexpr roughness_height() noexcept = default;
+
+    /// A length, or a Boost.Units quantity of one.
+    template <class Height>
+        requires std::is_convertible_v<Height, length>
+    constexpr roughness_height(const Height& rz) noexcept : height_(rz), is_stated_(true) {}
+
+    [[nodiscard]] constexpr bool is_stated() const noexcept { return is_stated_; }
+    /// Nothing if it isn't stated.
+    [[nodiscard]] constexpr length height() const noexcept { return height_; }
+
+    friend constexpr bool operator==(roughness_height, roughness_height) noexcept = default;
+
+private:
+    length height_;
+    bool is_stated_ = false;
+};
+
+/// The roughness Rz of both surfaces. Rz is about 4 to 7 times Ra, not a fixed multiple.
 struct seat_roughness {
-    length hub = {};
-    length shaft = {};
+    roughness_height hub = {};
+    roughness_height shaft = {};
 };
 
 /// What the joint has to carry without slipping, both at once.

@@ -13,7 +13,7 @@ enum class plug_face : std::uint8_t {
     open,   ///< a cup with its mouth to the fluid, which gets in and presses its wall against the seat
 };
 
-/// What the fluid does to the interference, beside pushing.
+/// What the fluid does to the interference, beside pushing, where it stays out of the seat.
 enum class pressure_effect : std::uint8_t { hurts, helps };
 
 [[nodiscard]] constexpr text in_words(pressure_effect e) noexcept {
@@ -39,12 +39,15 @@ struct plug_state {
 
 /// Whether a pressed plug holds a pressure, and what it would take.
 struct plug_result {
-    figure<force> push;             ///< of the fluid on the whole seat
-    pressure_effect effect;         ///< of the fluid on the interference
-    length interference_changes_by; ///< by that effect; below zero it hurts
+    figure<force> push;     ///< of the fluid on the whole seat
+    pressure_effect effect; ///< of the fluid on the interference
+    /// On diameter; below zero it hurts. At most by that effect, at least if the fluid gets into the seat as
+    /// well and widens the drilling there.
+    range<length> interference_changes_by;
     plug_state at_20;
     plug_state in_service;
     /// The least interference, at 20 °C and before smoothing, that holds and seals, cold and in service.
+    /// What the parts don't bear of it is in the doubts.
     diametral_interference needed;
     press_result pressed; ///< the joint without the fluid
 
@@ -64,18 +67,47 @@ struct plug_result {
 
 namespace detail {
 
-/// On diameter, in metres: the drilling widens as if the fluid stood in the seat too, which is the worst of
-/// it; a cup that is open to the fluid widens with it. That the push shortens and thickens a solid plug is
-/// not counted.
-[[nodiscard]] constexpr double interference_by_fluid(const joint& j, const elastic_pair& pair,
-                                                     const plug_duty& duty) noexcept {
+/// On diameter, in metres. At most: a cup that is open to the fluid widens with it. At least: the drilling
+/// widens too, as if the fluid stood in the seat. That the push shortens and thickens a solid plug is not
+/// counted.
+[[nodiscard]] constexpr range<double> interference_by_fluid(const joint& j, const elastic_pair& pair,
+                                                            const plug_duty& duty) noexcept {
     const double fluid = duty.of_fluid.value();
-    const double widens = fluid * pair.hub_bore_per_pascal;
-    if (duty.face == plug_face::closed) return -widens;
+    const double drilling = fluid * pair.hub_bore_per_pascal;
+    if (duty.face == plug_face::closed) return {-drilling, 0};
     const double inside = squared(j.shaft.bore);
     const double outside = pair.diameter * pair.diameter;
     const double modulus = (*j.shaft.made_of.youngs_modulus).value();
-    return 2 * fluid * pair.diameter * inside / (modulus * (outside - inside)) - widens;
+    const double cup = 2 * fluid * pair.diameter * inside / (modulus * (outside - inside));
+    return {cup - drilling, cup};
+}
+
+/// What the wall of an open cup says: fluid inside, the seat outside. Von Mises is greatest at the bore, and
+/// there at the least pressure of the seat or at the most.
+[[nodiscard]] constexpr flags<press_doubt> doubts_of_cup(const joint& j, double fluid,
+                                                         range<figure<pressure>> seat) noexcept {
+    const double inside = squared(j.shaft.bore);
+    const double outside = squared(j.seat.diameter());
+    double greatest = 0;
+    for (const double pascals : {seat.least.value(), seat.most.value()}) {
+        const double stress = stress_at(inside, outside, inside, fluid, pascals).von_mises().value();
+        if (!(stress <= greatest)) greatest = stress;
+    }
+    const pressed_wall wall{
+        {}, {}, figure<pressure>::from_value(greatest), may_bear(j.shaft.made_of, j.shaft.may_bear)};
+    return doubts_of_wall(wall.margin(), j.safety.against_yield, j.shaft.made_of,
+                          press_doubt::cup_wall_yields, press_doubt::shaft_strength_not_known);
+}
+
+/// What the fluid adds to the doubts in one state.
+[[nodiscard]] constexpr flags<press_doubt> doubts_with_fluid(const joint& j, const plug_duty& duty,
+                                                             const pressed_state& s) noexcept {
+    flags<press_doubt> doubts =
+        doubts_of_wall(s.hub.margin(), j.safety.against_yield, j.hub.made_of,
+                       press_doubt::hub_past_elastic_limit, press_doubt::hub_strength_not_known);
+    if (s.may_let_go()) doubts |= press_doubt::no_grip_left;
+    if (duty.face == plug_face::open) doubts |= doubts_of_cup(j, duty.of_fluid.value(), s.joint_pressure);
+    return doubts;
 }
 
 [[nodiscard]] constexpr plug_state plug_state_of(const pressed_state& s, const plug_duty& duty) noexcept {
@@ -89,9 +121,7 @@ namespace detail {
     if (!(duty.of_fluid.value() > 0) || !is_amount(duty.of_fluid.value()))
         return error::composer(error_code::pressure_not_above_zero)
                << "the fluid's pressure is not above 0; allowed: above 0, over that outside";
-    if (!(duty.safety >= 1))
-        return error::composer(error_code::factor_below_one)
-               << "a safety factor below 1; allowed: 1 (no reserve) or more";
+    if (!is_factor(duty.safety)) return no_factor();
     return error::composer(error_code::joint_not_possible)
            << "a plug with a bore of " << written(j.shaft.bore).view()
            << " mm can't be open to the fluid; allowed: a bore above 0, or plug_face::closed";
@@ -102,14 +132,16 @@ namespace detail {
 /// Whether a plug holds a fluid under pressure, cold and in service, and the interference it would take.
 ///
 /// The fluid pushes on the whole seat; the plug holds it by the least grip, and seals while it presses on its
-/// seat harder than the fluid. The joint's own load is not used. Local codes may ask for a plug that can't
-/// fly out at all (a thread, a ring, a stake): a press fit is no substitute.
-/// Error: as of `press`; a pressure not above 0, a safety below 1, a solid plug that is open.
+/// seat harder than the fluid. What is least is reckoned as if the fluid got into the seat too. The joint's own
+/// load is not used. Local codes may ask for a plug that can't fly out at all (a thread, a ring, a stake): a press
+/// fit is no substitute.
+/// Error: as of `press`; a pressure not above 0, a safety below 1, a solid plug that is open, a pressure that
+/// takes an interference larger than the joint.
 [[nodiscard]] constexpr result<plug_result> plug_under_pressure(const joint& plug,
                                                                 const plug_duty& duty) noexcept {
     using namespace detail;
     const bool is_possible = duty.of_fluid.value() > 0 && is_amount(duty.of_fluid.value()) &&
-                             duty.safety >= 1 &&
+                             is_factor(duty.safety) &&
                              (duty.face == plug_face::closed || plug.shaft.bore > length());
     if (!is_possible) [[unlikely]]
         return no_duty(plug, duty);
@@ -122,30 +154,40 @@ namespace detail {
     with_fluid.safety.against_slipping = duty.safety;
     const auto pressed = press(with_fluid);
     if (!pressed) return pressed.error();
-    const length by_fluid = nearest_length(interference_by_fluid(plug, *pair, duty));
-    const auto i = plug.seat.interference();
-    with_fluid.seat = {plug.seat.diameter(),
-                       range<diametral_interference>{diametral_interference(i.least.value + by_fluid),
-                                                     diametral_interference(i.most.value + by_fluid)}};
-    const auto loaded = press(with_fluid);
-    if (!loaded) return loaded.error();
-    const auto to_hold = interference_to_hold(with_fluid);
-    if (!to_hold) return to_hold.error();
     const auto change = change_in_service_of(with_fluid, pair->diameter);
     if (!change) return change.error();
-    const double to_seal = duty.of_fluid.value() * duty.safety * pair->interference_per_pascal + change->lost;
-    const length for_seal = rounded_up(to_seal * 1e9) + pressed->smoothing;
-    const length for_grip = to_hold->interference.value;
+    const range<double> by_fluid = interference_by_fluid(plug, *pair, duty);
+    const double to_grip = metres_to_hold(with_fluid, *pair, *change, push);
+    const double to_seal = duty.of_fluid.value() * duty.safety * pair->interference_per_pascal +
+                           change->lost + pressed->smoothing.in<metre>();
+    const double left = to_seal > to_grip ? to_seal : to_grip; // with the fluid in the seat
+    const double needed = left - by_fluid.least;
+    if (!is_interference(needed, pair->diameter) || !is_interference(by_fluid.most, pair->diameter))
+        [[unlikely]]
+        return no_interference(plug);
+    const range<length> changes_by = outwards(by_fluid.least, by_fluid.most);
+    const auto i = plug.seat.interference();
+    with_fluid.seat = {plug.seat.diameter(),
+                       range<diametral_interference>{diametral_interference(i.least.value + changes_by.least),
+                                                     diametral_interference(i.most.value + changes_by.most)}};
+    const auto loaded = press(with_fluid);
+    if (!loaded) return loaded.error();
 
+    const bool is_open = duty.face == plug_face::open;
+    flags<press_doubt> doubts = pressed->doubts | doubts_with_fluid(plug, duty, loaded->at_20) |
+                                doubts_with_fluid(plug, duty, loaded->in_service);
+    if (doubts_at(plug, *pair, *change, needed, by_fluid.most).contains(press_doubt::more_than_it_bears))
+        doubts |= press_doubt::more_than_it_bears;
+    if (plug.shaft.bore > length()) doubts |= press_doubt::cup_end_not_checked;
     return plug_result{
         .push = figure<force>::from_value(push),
-        .effect = by_fluid > length() ? pressure_effect::helps : pressure_effect::hurts,
-        .interference_changes_by = by_fluid,
+        .effect = is_open ? pressure_effect::helps : pressure_effect::hurts,
+        .interference_changes_by = changes_by,
         .at_20 = plug_state_of(loaded->at_20, duty),
         .in_service = plug_state_of(loaded->in_service, duty),
-        .needed = diametral_interference((for_seal > for_grip ? for_seal : for_grip) - by_fluid),
+        .needed = diametral_interference(rounded_up(left * 1e9) - changes_by.least),
         .pressed = *pressed,
-        .doubts = pressed->doubts | loaded->doubts,
+        .doubts = doubts,
         .take_care = pressed->take_care | caution::under_pressure,
         .from = sources::lame_press_fit,
     };

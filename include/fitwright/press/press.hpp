@@ -30,8 +30,8 @@ namespace detail {
 /// What goes on at the seat in one state, on diameter and in metres.
 struct seat_state {
     range<double> interference; ///< before smoothing, standing still
-    double taken_off_least;     ///< by smoothing and by turning
-    double added_to_most;       ///< by turning, where the shaft grows more than the hub
+    double smoothing;
+    double lost_by_turning; ///< below zero where the shaft grows more than the hub
 };
 
 [[nodiscard]] constexpr pressed_wall wall_of(const stress_per_pascal& s, double pascals,
@@ -59,13 +59,18 @@ struct seat_state {
 /// What goes on in one state; the bore without any free growth.
 [[nodiscard]] constexpr pressed_state state_of(const joint& j, const elastic_pair& pair, double load,
                                                const seat_state& seat) noexcept {
+    const auto pressure_at = [&](double interference) {
+        return not_below_zero(interference) / pair.interference_per_pascal;
+    };
+    // It stands still at times, so that turning never adds to the least or takes off the most.
     const double least =
-        not_below_zero(seat.interference.least - seat.taken_off_least) / pair.interference_per_pascal;
-    const double most =
-        not_below_zero(seat.interference.most + seat.added_to_most) / pair.interference_per_pascal;
+        pressure_at(seat.interference.least - seat.smoothing - not_below_zero(seat.lost_by_turning));
+    const double most = pressure_at(seat.interference.most + not_below_zero(-seat.lost_by_turning));
     const double area = circumference(pair.diameter) * pair.length;
     const double least_grip = area * least * j.between.least;
-    const double most_grip = area * most * j.between.most;
+    // But what turns grips with what turning leaves, in the tightest pair too.
+    const double most_grip =
+        area * pressure_at(seat.interference.most - seat.lost_by_turning) * j.between.most;
     const double arm = pair.diameter / 2;
     pressed_state s{
         .interference = {diametral_interference(nearest_length(seat.interference.least)),
@@ -79,7 +84,6 @@ struct seat_state {
         .bore = {},
         .hub = wall_of(pair.in_hub, most, may_bear(j.hub.made_of, j.hub.may_bear)),
         .shaft = wall_of(pair.in_shaft, most, may_bear(j.shaft.made_of, j.shaft.may_bear)),
-        .load_margin = {},
     };
     if (j.shaft.bore > length())
         s.bore = {j.shaft.bore - s.bore_closes_by.most, j.shaft.bore - s.bore_closes_by.least};
@@ -90,11 +94,8 @@ struct seat_state {
     return s;
 }
 
-/// Shafts and hubs of cast iron and ceramics break; so hard a steel may.
-[[nodiscard]] constexpr bool is_brittle(const material& m) noexcept {
-    return m.family == material_family::cast_iron || m.family == material_family::ceramic;
-}
-inline constexpr double hard_from_pascals = 1.2e9; ///< yield strength; common practice
+/// Yield strength from which steel may break before it bends, at 56 HRC and more; common practice.
+inline constexpr double hard_from_pascals = 1.45e9;
 [[nodiscard]] constexpr bool may_shatter(const material& m) noexcept {
     return is_brittle(m) || (m.yield_strength && (*m.yield_strength).value() >= hard_from_pascals);
 }
@@ -102,16 +103,27 @@ inline constexpr double hard_from_pascals = 1.2e9; ///< yield strength; common p
     return m.family == material_family::plastic || m.family == material_family::zinc;
 }
 
-[[nodiscard]] constexpr flags<press_doubt> doubts_of_walls(const joint& j, const pressed_state& s) noexcept {
-    flags<press_doubt> doubts;
-    const auto look_at = [&](const pressed_wall& wall, press_doubt past, press_doubt not_known) {
-        const property<double> margin = wall.margin();
-        if (!margin) doubts |= not_known;
-        else if (*margin < 1) doubts |= past;
-        else if (*margin < j.safety.against_yield) doubts |= press_doubt::below_wished_safety;
-    };
-    look_at(s.hub, press_doubt::hub_past_elastic_limit, press_doubt::hub_strength_not_known);
-    look_at(s.shaft, press_doubt::shaft_past_elastic_limit, press_doubt::shaft_strength_not_known);
+/// What is doubtful of a wall at its greatest stress; `past` is said of what yields.
+[[nodiscard]] constexpr flags<press_doubt> doubts_of_wall(const property<double>& margin, double wished,
+                                                          const material& m, press_doubt past,
+                                                          press_doubt not_known) noexcept {
+    if (!margin) return not_known;
+    if (!(*margin >= 1)) return is_brittle(m) ? press_doubt::may_crack : past;
+    if (!(*margin >= wished)) return press_doubt::below_wished_safety;
+    return {};
+}
+
+[[nodiscard]] constexpr flags<press_doubt> doubts_of_walls(const joint& j, const pressed_wall& hub,
+                                                           const pressed_wall& shaft) noexcept {
+    const double wished = j.safety.against_yield;
+    return doubts_of_wall(hub.margin(), wished, j.hub.made_of, press_doubt::hub_past_elastic_limit,
+                          press_doubt::hub_strength_not_known) |
+           doubts_of_wall(shaft.margin(), wished, j.shaft.made_of, press_doubt::shaft_past_elastic_limit,
+                          press_doubt::shaft_strength_not_known);
+}
+
+[[nodiscard]] constexpr flags<press_doubt> doubts_of_state(const joint& j, const pressed_state& s) noexcept {
+    flags<press_doubt> doubts = doubts_of_walls(j, s.hub, s.shaft);
     if (s.may_let_go()) doubts |= press_doubt::no_grip_left;
     return doubts;
 }
@@ -132,10 +144,10 @@ inline constexpr double weaker_from_celsius = 100; ///< common practice
     doubts |= doubts_of_part(j.hub.made_of, j.hub.at) | doubts_of_part(j.shaft.made_of, j.shaft.at);
     const length least = j.seat.interference().least.value;
     if (least > length() && least <= smoothing) doubts |= press_doubt::smoothing_takes_all;
-    if (j.roughness.hub == length() || j.roughness.shaft == length())
+    if (!j.roughness.hub.is_stated() || !j.roughness.shaft.is_stated())
         doubts |= press_doubt::roughness_not_stated;
     if (j.between.from.how_sure != confidence::stated) doubts |= press_doubt::friction_not_sure;
-    if (is_brittle(j.hub.made_of)) doubts |= press_doubt::brittle_hub;
+    if (is_brittle(j.hub.made_of) && !j.hub.may_bear) doubts |= press_doubt::brittle_hub;
     if (j.hub.outside * 5 < j.seat.diameter() * 6) doubts |= press_doubt::thin_hub;
     if (j.speed.value() > 0) doubts |= press_doubt::stress_of_turning_not_counted;
     return doubts;
@@ -150,8 +162,15 @@ inline constexpr double weaker_from_celsius = 100; ///< common practice
 }
 
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error no_density(const joint& j) noexcept {
-    return not_known(j.hub.made_of.density ? j.shaft.made_of : j.hub.made_of,
-                     "the density, which turning needs,");
+    return not_known(j.hub.made_of.density ? j.shaft.made_of : j.hub.made_of, needs_density);
+}
+
+/// What the press should be good for at a pressure, in pascal.
+[[nodiscard]] constexpr figure<force> capacity_for(const joint& j, const elastic_pair& pair,
+                                                   const figure<pressure>& greatest) noexcept {
+    const double usual = frictions::to_choose_a_press.most;
+    const double most = j.between.most < usual ? usual : j.between.most;
+    return figure<force>::from_value(circumference(pair.diameter) * pair.length * greatest.value() * most);
 }
 
 /// The speed at which so much interference is gone, in radian per second.
@@ -169,7 +188,8 @@ inline constexpr double weaker_from_celsius = 100; ///< common practice
 /// closes and the hub grows; at 20 °C and in service.
 ///
 /// Elastic, both parts as long as the joint. Grip is from the least interference, smoothed by 0.8 (Rz + Rz),
-/// with the least friction; stress and press-in force from the greatest, not smoothed, with the most friction.
+/// with the least friction; stress and press-in force from the greatest, not smoothed, with the most friction;
+/// what the press should be good for from no less friction than `frictions::to_choose_a_press` has at most.
 /// In service the mismatch of the growth counts as interference, with the spread of the coefficients. Where
 /// the interference is gone the pressure is 0: that is an answer.
 /// Source: `sources::lame_press_fit`, `sources::din_7190_1_press_fit`.
@@ -201,11 +221,9 @@ inline constexpr double weaker_from_celsius = 100; ///< common practice
         .diameter = j.seat.diameter(),
         .smoothing = smoothing,
         .at_20 = at_20,
-        .in_service =
-            is_service_as_at_20
-                ? at_20
-                : state_of(j, *pair, load, {warm, smoothed + not_below_zero(lost), not_below_zero(-lost)}),
+        .in_service = is_service_as_at_20 ? at_20 : state_of(j, *pair, load, {warm, smoothed, lost}),
         .press_in_force = at_20.axial_grip.most,
+        .press_capacity = capacity_for(j, *pair, at_20.joint_pressure.most),
         .bore_moves_by = {},
         .loosens_at = gone_at(warm.least - smoothed, loss),
         .doubts = doubts_of(j, smoothing),
@@ -213,7 +231,7 @@ inline constexpr double weaker_from_celsius = 100; ///< common practice
         .from = sources::lame_press_fit,
         .friction_from = j.between.from,
     };
-    r.doubts |= doubts_of_walls(j, r.at_20) | doubts_of_walls(j, r.in_service);
+    r.doubts |= doubts_of_state(j, r.at_20) | doubts_of_state(j, r.in_service);
     if (!grown->is_sure) r.doubts |= press_doubt::expansion_not_sure;
     if (j.shaft.bore > length() && !is_service_as_at_20) {
         const warm_bore bore =

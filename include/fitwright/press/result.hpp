@@ -55,17 +55,19 @@ struct pressed_state {
     /// The interference the parts would have if they weren't put together; with the mismatch of their
     /// growth, and the spread of it. Below zero they would have clearance.
     range<diametral_interference> interference;
-    range<figure<pressure>> joint_pressure;
-    /// Along the axis alone. Pressed in again, or fretted, it loses about a fifth.
+    range<figure<pressure>> joint_pressure; ///< the most of a turning joint is that while it stands still
+    /// Along the axis alone, turning as fast as it does. Pressed in again, or fretted, it loses about a fifth.
     range<figure<force>> axial_grip;
     range<figure<torque>> turning_grip; ///< turning alone
-    range<length> bore_closes_by;       ///< the shaft's bore, on diameter; outwards to nanometres
-    range<length> hub_grows_by;         ///< the hub's outside, on diameter; outwards to nanometres
-    range<length> bore; ///< the shaft's bore in this state: its free growth less the closing-in
+    /// The shaft's bore, on diameter; outwards to nanometres. Elastic: of a shaft that yields, the most is
+    /// no bound.
+    range<length> bore_closes_by;
+    range<length> hub_grows_by; ///< the hub's outside, on diameter; outwards to nanometres
+    range<length> bore;         ///< the shaft's bore in this state: its free growth less the closing-in
     pressed_wall hub;
     pressed_wall shaft;
-    /// How many times it holds the load; 0 if no load was stated.
-    range<double> load_margin;
+    /// How many times it holds the load: infinite if none was stated, since nothing is then asked of it.
+    range<double> load_margin = {__builtin_inf(), __builtin_inf()};
     /// Whether it holds the load as many times as asked.
     holding holds = holding::not_asked;
 
@@ -80,10 +82,13 @@ struct press_result {
     pressed_state at_20; ///< standing still at 20 °C
     pressed_state in_service; ///< as warm as the parts are said to work, and turning
 
-    /// To press it in all the way, at 20 °C: for the greatest interference and the most friction. It grows
-    /// evenly with the depth; breaking loose after standing can take more. Chamfer the edge, 5 degrees over
-    /// 2 to 5 mm.
+    /// To press it in all the way, at 20 °C: for the greatest interference and the most friction stated. It
+    /// grows evenly with the depth; breaking loose after standing can take more. Chamfer the edge, 5 degrees
+    /// over 2 to 5 mm.
     figure<force> press_in_force;
+    /// What the press should be good for: the same with no less friction than the most of
+    /// `frictions::to_choose_a_press`, since published friction for pressing in is that of good days.
+    figure<force> press_capacity;
     /// By so much the bore moves from 20 °C, pressed, to service: what a bore finished after pressing does.
     range<length> bore_moves_by;
     /// The speed at which the least interference is gone in service: not known without the densities,

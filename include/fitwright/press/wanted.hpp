@@ -39,27 +39,66 @@ struct change_in_service {
 }
 
 [[nodiscard]] constexpr wanted_interference wanted_of(const joint& j, length interference,
-                                                      bool is_sure) noexcept {
+                                                      const change_in_service& change) noexcept {
     wanted_interference w{.interference = diametral_interference(interference),
                           .doubts = doubts_of(j, {}),
                           .take_care = cautions_of(j),
                           .from = sources::lame_press_fit};
-    if (!is_sure) w.doubts |= press_doubt::expansion_not_sure;
+    if (!change.is_sure) w.doubts |= press_doubt::expansion_not_sure;
     return w;
+}
+
+/// What is doubtful of the walls at an interference, in metres, cold and in service; a fluid in a cup may press
+/// harder on the hub than that.
+[[nodiscard]] constexpr flags<press_doubt> doubts_at(const joint& j, const elastic_pair& pair,
+                                                     const change_in_service& change, double interference,
+                                                     double more_on_hub = 0) noexcept {
+    const double most = interference + change.gained;
+    const auto pressed = [&](const stress_per_pascal& stress, double metres, const auto& part) {
+        return wall_of(stress, not_below_zero(metres) / pair.interference_per_pascal,
+                       may_bear(part.made_of, part.may_bear));
+    };
+    const pressed_wall hub = pressed(pair.in_hub, most + more_on_hub, j.hub);
+    const pressed_wall shaft = pressed(pair.in_shaft, most, j.shaft);
+    flags<press_doubt> doubts = doubts_of_walls(j, hub, shaft);
+    if (doubts.contains_any(press_doubt::hub_past_elastic_limit | press_doubt::shaft_past_elastic_limit |
+                            press_doubt::may_crack | press_doubt::below_wished_safety))
+        doubts |= press_doubt::more_than_it_bears;
+    return doubts;
+}
+
+/// An interference, in metres, that a joint can have; the elastic figures end long before.
+[[nodiscard]] constexpr bool is_interference(double metres, double diameter) noexcept {
+    return metres <= diameter && metres >= -diameter;
+}
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr error no_interference(const joint& j) noexcept {
+    return error::composer(error_code::joint_not_possible)
+           << "what is asked comes to an interference larger than the joint, "
+           << written(j.seat.diameter()).view()
+           << " mm; allowed: a smaller load, pressure, strength or safety, or more friction";
+}
+
+/// The least interference that holds the load, in metres and before smoothing.
+[[nodiscard]] constexpr double metres_to_hold(const joint& j, const elastic_pair& pair,
+                                              const change_in_service& change, double load) noexcept {
+    const double area = circumference(pair.diameter) * pair.length;
+    const double least = load * j.safety.against_slipping / (area * j.between.least);
+    return least * pair.interference_per_pascal + change.lost + smoothing_of(j.roughness).in<metre>();
 }
 
 /// The greatest pressure that a part bears with the wished safety, in pascal; `stress` is that of one pascal.
 [[nodiscard]] constexpr result<double> greatest_pressure(const material& m, const property<pressure>& stated,
                                                          double stress, double safety) noexcept {
     const property<pressure> bears = may_bear(m, stated);
-    if (!bears || !((*bears).value() > 0)) return not_known(m, "the strength");
+    if (!bears) return not_known(m, needs_strength);
     return (*bears).value() / (stress * safety);
 }
 
 } // namespace detail
 
-/// The interference at 20 °C that makes a pressure between the parts, to the nearest nanometre.
-/// Errors as of `press`; a pressure not above 0.
+/// The interference at 20 °C that makes a pressure between the parts, to the nearest nanometre. What the parts
+/// don't bear of it, cold, is in the doubts.
+/// Errors as of `press`; a pressure not above 0, or one that takes an interference larger than the joint.
 [[nodiscard]] constexpr result<wanted_interference>
 interference_for_pressure(const joint& j, const pressure& wanted) noexcept {
     const auto pair = detail::elastic_pair_of(j);
@@ -67,12 +106,18 @@ interference_for_pressure(const joint& j, const pressure& wanted) noexcept {
     if (!(wanted.value() > 0))
         return error::composer(error_code::pressure_not_above_zero)
                << "the pressure wanted is not above 0; allowed: above 0";
-    return detail::wanted_of(j, detail::nearest_length(wanted.value() * pair->interference_per_pascal), true);
+    const double metres = wanted.value() * pair->interference_per_pascal;
+    if (!detail::is_interference(metres, pair->diameter)) return detail::no_interference(j);
+    constexpr detail::change_in_service none{.lost = 0, .gained = 0, .is_sure = true};
+    wanted_interference w = detail::wanted_of(j, detail::nearest_length(metres), none);
+    w.doubts |= detail::doubts_at(j, *pair, none, metres);
+    return w;
 }
 
 /// The least interference that holds the joint's load with its safety, at 20 °C and in service, with the
-/// least friction; smoothing is allowed for. Rounded up to a nanometre.
-/// Errors as of `press`; no load.
+/// least friction; smoothing is allowed for. Rounded up to a nanometre. What the parts don't bear of it, cold or
+/// in service, is in the doubts: it is then more than `greatest_interference` allows.
+/// Errors as of `press`; no load, or one that takes an interference larger than the joint.
 [[nodiscard]] constexpr result<wanted_interference> interference_to_hold(const joint& j) noexcept {
     using namespace detail;
     const auto pair = elastic_pair_of(j);
@@ -83,15 +128,16 @@ interference_for_pressure(const joint& j, const pressure& wanted) noexcept {
                << "no load is stated for the joint to hold; allowed: a force or a torque above 0";
     const auto change = change_in_service_of(j, pair->diameter);
     if (!change) return change.error();
-    const double area = circumference(pair->diameter) * pair->length;
-    const double least = load * j.safety.against_slipping / (area * j.between.least);
-    const double metres = least * pair->interference_per_pascal + change->lost;
-    return wanted_of(j, rounded_up(metres * 1e9) + smoothing_of(j.roughness), change->is_sure);
+    const double metres = metres_to_hold(j, *pair, *change, load);
+    if (!is_interference(metres, pair->diameter)) return no_interference(j);
+    wanted_interference w = wanted_of(j, rounded_up(metres * 1e9), *change);
+    w.doubts |= doubts_at(j, *pair, *change, metres);
+    return w;
 }
 
 /// The greatest interference at which neither part yields, with the joint's safety, at 20 °C and in service.
 /// Rounded down to a nanometre; below zero where the growth alone makes a part yield.
-/// Errors as of `press`; a strength that is not known.
+/// Errors as of `press`; a strength that is not known, or one that bears an interference larger than the joint.
 [[nodiscard]] constexpr result<wanted_interference> greatest_interference(const joint& j) noexcept {
     using namespace detail;
     const auto pair = elastic_pair_of(j);
@@ -104,8 +150,9 @@ interference_for_pressure(const joint& j, const pressure& wanted) noexcept {
     const auto shaft = greatest_pressure(j.shaft.made_of, j.shaft.may_bear, pair->in_shaft.greatest, safety);
     if (!shaft) return shaft.error();
     const double least = *hub < *shaft ? *hub : *shaft;
-    return wanted_of(j, rounded_down((least * pair->interference_per_pascal - change->gained) * 1e9),
-                     change->is_sure);
+    const double metres = least * pair->interference_per_pascal - change->gained;
+    if (!is_interference(metres, pair->diameter)) return no_interference(j);
+    return wanted_of(j, rounded_down(metres * 1e9), *change);
 }
 
 } // namespace fitwright

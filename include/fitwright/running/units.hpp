@@ -28,6 +28,7 @@ using volumetric_heat_capacity = quantity<joule_per_cubic_metre_kelvin>;
     return rotational_speed::from_value(number * (2 * 3.14159265358979323846 / 60));
 }
 [[nodiscard]] constexpr force newtons(double number) noexcept { return force::from_value(number); }
+[[nodiscard]] constexpr torque newton_metres(double number) noexcept { return torque::from_value(number); }
 /// Square millimetres per second, which are centistokes.
 [[nodiscard]] constexpr kinematic_viscosity centistokes(double number) noexcept {
     return kinematic_viscosity::from_value(number / 1e6);
