@@ -59,8 +59,6 @@ std::variant<fitwright::joint, std::string> joint_of(const pair& p, const fitwri
                        .shaft = {.made_of = *shaft.material},
                        .joint_length = p.land->value,
                        .between = fitwright::friction_for(between)};
-    // A press is chosen by the worst that is known, whatever a table says of this pair.
-    j.between.most = (std::max)(j.between.most, fitwright::frictions::to_choose_a_press.most);
     if (p.hole->part.rz) j.roughness.hub = p.hole->part.rz->value;
     if (p.shaft->part.rz) j.roughness.shaft = p.shaft->part.rz->value;
     if (p.shaft->bore) j.shaft.bore = p.shaft->bore->value;
@@ -202,8 +200,7 @@ void add_bush(const pressing_answer& a, std::vector<fact>& all) {
     say(fmt::format("of {} mm closes by {} on diameter when pressed", mm(a.bush->bore),
                     about(closes.least, closes.most)));
     if (const auto& way = a.bush->way) {
-        const auto margin = a.at_20->at_20.shaft.margin();
-        if (margin && *margin < 1)
+        if (way->may_yield)
             say(fmt::format(
                 "press first, then ream or bore to size: the bush yields and closes further than that; "
                 "before pressing no larger than {} mm",
@@ -317,8 +314,11 @@ std::vector<fact> facts_of(const pressing_answer& a, const pair& p) {
     if (weakest != nullptr)
         all.push_back({"pressed", fmt::format("weakest in the state '{}': {}", weakest->state,
                                               megapascals(weakest->joint.joint_pressure))});
-    all.push_back({"press in", fmt::format("with up to {}, growing evenly with the depth",
-                                           newtons(a.at_20->press_in_force.value()))});
+    std::string force =
+        "with up to " + newtons(a.at_20->press_in_force.value()) + ", growing evenly with the depth";
+    if (a.at_20->press_capacity > a.at_20->press_in_force)
+        force += "; have a press of " + newtons(a.at_20->press_capacity.value());
+    all.push_back({"press in", std::move(force)});
     const fitwright::pressed_state& grips = weakest != nullptr ? weakest->joint : cold;
     all.push_back({"grip", grips.may_let_go()
                                ? std::string("none is left at the least interference and friction")
