@@ -141,3 +141,13 @@ TEST_CASE("or_else goes on after an error") {
     });
     CHECK(!taken);
 }
+
+TEST_CASE("what a result that is about to go holds outlives it") {
+    // A loop over `*f()` keeps what it loops over, not the result.
+    static_assert(std::is_same_v<decltype(*result<length>(1_nm)), length>);
+    static_assert(std::is_same_v<decltype(result<length>(1_nm).value()), length>);
+    static_assert(std::is_same_v<decltype(result<length>(1_nm).error()), error>);
+    const result<length> kept(1_nm);
+    static_assert(std::is_same_v<decltype(*kept), const length&>);
+    CHECK(*kept == 1_nm);
+}

@@ -610,7 +610,9 @@ TEST_CASE("the spread holds the value, everywhere") {
             CHECK(r->lowest() <= r->value());
             CHECK(r->value() <= r->highest());
             CHECK(r->lowest().value() > 0);
-            if (r->how() == table_reading::extrapolated) {
+            CHECK(r->lowest().value() <= 0.9800001 * r->value().value());
+            CHECK(r->highest().value() >= 1.0199999 * r->value().value());
+            if (r->how() == table_reading::extrapolated || t < 20) {
                 CHECK(r->lowest().value() <= 0.9500001 * r->value().value());
                 CHECK(r->highest().value() >= 1.0499999 * r->value().value());
             }
@@ -627,11 +629,12 @@ TEST_CASE("the spread: the row's own, or the usual one of the family") {
     const auto at_60 = [](const material& m) { return mean_expansion(m, 60_degC).value(); };
     // EN 10088-1 against Callister: 16.0 to 17.2.
     CHECK(at_60(materials::stainless_303).lowest().value() * 1e6 == doctest::Approx(16.0));
-    CHECK(at_60(materials::stainless_303).highest().value() * 1e6 == doctest::Approx(17.2));
+    CHECK(at_60(materials::stainless_303).highest().value() * 1e6 == doctest::Approx(17.2 * 1.02));
     CHECK(mean_expansion(materials::stainless_303, 300_degC)->lowest().value() * 1e6 ==
           doctest::Approx(17.8 * 16.0 / 17.2));
     CHECK(at_60(materials::epoxy_unfilled).lowest().value() * 1e6 == doctest::Approx(45));
     CHECK(at_60(materials::epoxy_unfilled).highest().value() * 1e6 == doctest::Approx(117));
+    // Where the highest is the mean itself, 2 % are left to chance (common practice).
     // One document only: 5 % for metals, 20 % for plastics (common practice).
     CHECK(at_60(materials::brass_c36000).lowest().value() * 1e6 == doctest::Approx(20.5 * 0.95));
     CHECK(at_60(materials::brass_c36000).highest().value() * 1e6 == doctest::Approx(20.5 * 1.05));

@@ -149,9 +149,10 @@ TEST_CASE("a fit that just touches closes at once, or lets go at once") {
     // A liner drawn p6: 18 um of tolerance and 18 um of interference leave nothing; warm it lets go.
     const auto lets_go = freeing_temperature("14 H7/p6"_fit, aluminium_6082_t6, bronze_cusn7zn4pb7);
     CHECK(at(lets_go->heated.earliest) == doctest::Approx(20).epsilon(1e-6));
-    // Drawn s6 it holds past 95 C, and on to the heating limit of the block or nearly so.
+    // Drawn s6 it holds past 95 C, the loosest pair no longer at the heating limit of the block.
     const auto holds = freeing_temperature("14 H7/s6"_fit, aluminium_6082_t6, bronze_cusn7zn4pb7);
-    CHECK(at(holds->heated.earliest) > 140);
+    CHECK(at(holds->heated.earliest) > 130);
+    CHECK(at(holds->heated.earliest) < 150);
     // The tightest pair comes apart later than the loosest lets go.
     const auto parts = parting_temperature("14 H7/s6"_fit, aluminium_6082_t6, bronze_cusn7zn4pb7);
     CHECK(parts->heated.outcome == happening::not_up_to_heating_limit);
@@ -205,7 +206,7 @@ TEST_CASE("how far to look") {
     };
     CHECK(looked(aluminium_6082_t6, steel_c45) == range<double>{-200, 150});
     CHECK(looked(steel_c45, aluminium_2024_t351) == range<double>{-200, 100});
-    CHECK(looked(steel_c45, steel_100cr6) == range<double>{-40, 120});
+    CHECK(looked(steel_c45, steel_100cr6) == range<double>{-200, 120});
     CHECK(looked(tool_steel_m2, valve_steel_21_4n).most == 500);
     material cool = steel_c45;
     cool.highest_heating = celsius(10); // below where the search begins
@@ -215,8 +216,8 @@ TEST_CASE("how far to look") {
         for (const material* shaft : all_materials()) {
             const range<double> r = looked(*hole, *shaft);
             for (const double t : {r.least, r.most}) {
-                CHECK(mean_expansion(*hole, celsius(t)).has_value());
-                CHECK(mean_expansion(*shaft, celsius(t)).has_value());
+                CHECK(growth(1_mm, *hole, celsius(t)).has_value());
+                CHECK(growth(1_mm, *shaft, celsius(t)).has_value());
             }
         }
 }
@@ -237,6 +238,16 @@ TEST_CASE("where the coefficients of an answer come from") {
     CHECK(seizes->shaft_expansion.document == steel_c45.documents);
     CHECK(seizes->heated.take_care == cautions(caution::hot));
     CHECK(seizes->cooled.take_care == cautions(caution::cold));
+}
+
+TEST_CASE("where a pair lets go, the smoothing of its seat is not counted, and that is said") {
+    const auto frees = freeing_temperature("14 H7/s6"_fit, aluminium_6082_t6, bronze_cusn7zn4pb7);
+    CHECK(frees->heated.doubts.contains(thermal_doubt::smoothing_not_counted));
+    CHECK(frees->cooled.doubts.contains(thermal_doubt::smoothing_not_counted));
+    const auto loose = freeing_temperature("14 H7/g6"_fit, aluminium_6082_t6, bronze_cusn7zn4pb7);
+    CHECK(!loose->heated.doubts.contains(thermal_doubt::smoothing_not_counted));
+    const auto seizes = seizing_temperature("14 H7/g6"_fit, aluminium_6082_t6, bronze_cusn7zn4pb7);
+    CHECK(!seizes->heated.doubts.contains(thermal_doubt::smoothing_not_counted));
 }
 
 TEST_CASE("outcomes in words") {

@@ -39,7 +39,7 @@ std::map<std::string, double> numbers(const std::string& list) {
     return found;
 }
 
-/// A material as the textbooks have it: one coefficient at all temperatures, without a spread.
+/// A material as the textbooks have it: one coefficient at all temperatures. What comes of its mean is theirs.
 material steady(double per_kelvin) {
     const auto a = expansion_coefficient::from_value(per_kelvin);
     return {.name = per_kelvin > 0 ? "steady metal" : "stuff",
@@ -72,10 +72,10 @@ double answer(const std::string& kind, std::map<std::string, double> in, const s
         const shrink_wishes just_in{.assembly_clearance = length::from_nanometres(1)};
         if (shift > length()) { // a hub is heated until the shaft goes in
             const fit f(between(size, size), between(size + shift, size + shift));
-            return (*shrink_temperatures(f, m, m, just_in)->shaft_at_room.hub).value() - 20;
+            return (*shrink_temperatures(f, m, m, just_in)->shaft_at_room.hub_by_mean).value() - 20;
         }
         const fit f(between(size + shift, size + shift), between(size, size)); // a shaft is cooled
-        return in["T0"] + (*shrink_temperatures(f, m, m, just_in)->shaft_alone).value() - 20;
+        return in["T0"] + (*shrink_temperatures(f, m, m, just_in)->shaft_alone_by_mean).value() - 20;
     }
     if (kind == "common_temperature") {
         const length ring = metres(in["d_ring"]);

@@ -156,7 +156,8 @@ void add_drop_in(const pressing_answer& a, std::vector<fact>& all) {
     const fitwright::shrink_plan& plan = *a.drop_in;
     std::string words(in_words(plan.advice));
     const fitwright::shrink_way& way = plan.best();
-    const bool is_possible = plan.advice != fitwright::shrink_advice::not_possible;
+    if (!plan.missing_figure.empty()) words += ": " + std::string(plan.missing_figure);
+    const bool is_possible = way.is_possible();
     if (way.hub && *way.hub > fitwright::celsius(20.5))
         words += (is_possible ? ": hub at " : "; heat alone would take the hub to ") + kelvin(*way.hub);
     if (plan.hub_limit)

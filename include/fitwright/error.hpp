@@ -140,6 +140,8 @@ enum class error_code : std::uint8_t {
     // of pictures
     too_many_to_draw,
     nothing_to_draw,
+    // of a material's figures
+    figure_not_possible,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.
@@ -269,19 +271,31 @@ public:
     [[nodiscard]] constexpr bool has_value() const noexcept { return has_value_; }
     constexpr explicit operator bool() const noexcept { return has_value_; }
 
-    [[nodiscard]] constexpr const Value& value() const noexcept {
+    [[nodiscard]] constexpr const Value& value() const& noexcept {
         if (!has_value_) [[unlikely]]
             detail::result_holds_no_value();
         return value_;
     }
-    constexpr const Value& operator*() const noexcept { return value(); }
+    /// Of a result that is about to go, the value itself, so that a loop over it is safe.
+    [[nodiscard]] constexpr Value value() const&& noexcept {
+        if (!has_value_) [[unlikely]]
+            detail::result_holds_no_value();
+        return value_;
+    }
+    constexpr const Value& operator*() const& noexcept { return value(); }
+    constexpr Value operator*() const&& noexcept { return static_cast<const result&&>(*this).value(); }
     constexpr const Value* operator->() const noexcept { return &value(); }
 
     template <class Other> [[nodiscard]] constexpr Value value_or(Other&& other) const noexcept {
         return has_value_ ? value_ : static_cast<Value>(static_cast<Other&&>(other));
     }
 
-    [[nodiscard]] constexpr const fitwright::error& error() const noexcept {
+    [[nodiscard]] constexpr const fitwright::error& error() const& noexcept {
+        if (has_value_) [[unlikely]]
+            detail::result_holds_no_error();
+        return error_;
+    }
+    [[nodiscard]] constexpr fitwright::error error() const&& noexcept {
         if (has_value_) [[unlikely]]
             detail::result_holds_no_error();
         return error_;

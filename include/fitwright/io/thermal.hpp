@@ -15,7 +15,7 @@ namespace detail {
 using thermal_text = fixed_text<1999>;
 using doubts_text = fixed_text<799>;
 
-/// A name of the caller's own, shortened where it is long: "the day on which the master came back …".
+/// A name of the caller's own, shortened where it is long: "the day on which the master came back...".
 template <std::size_t Longest> [[nodiscard]] constexpr fixed_text<Longest + 4> shortened(text name) noexcept {
     fixed_text<Longest> cut;
     cut << name;
@@ -120,7 +120,8 @@ template <side Side>
     detail::thermal_text t;
     t << text("tightest in ") << detail::short_name(w.tightest.state).view() << text(": ")
       << detail::written_clearance(w.tightest.fit).view() << text("\nloosest in ")
-      << detail::short_name(w.loosest.state).view() << text(": ") << detail::written_clearance(w.loosest.fit).view();
+      << detail::short_name(w.loosest.state).view() << text(": ")
+      << detail::written_clearance(w.loosest.fit).view();
     return t << detail::written_doubts(w.doubts).view();
 }
 
@@ -175,6 +176,7 @@ template <side Side>
 [[nodiscard]] constexpr detail::thermal_text written(const shrink_plan& p) noexcept {
     detail::thermal_text t;
     t << in_words(p.advice);
+    if (!p.missing_figure.empty()) t << text(": ") << p.missing_figure;
     t << text("; ") << written(p.best()).view() << text("; leaves ")
       << detail::to_a_tenth(p.assembly_clearance).view() << text(" mm while assembling");
     if (p.hub_limit)

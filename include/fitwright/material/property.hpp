@@ -22,6 +22,8 @@ inline constexpr bool is_same_kind<quantity<boost::units::unit<Dimension, One>>,
 /// A property of a material: a quantity and how surely it is known, or "not known", which is an
 /// answer too.
 ///
+/// A `length` may stand here as well, exact up to 9000 km.
+///
 /// Unlike a Boost quantity it is trivially copyable, so a material fits into a result. Reading what
 /// is not known stops the program, and does not compile in a constant expression: ask first.
 template <class Quantity> class property {
@@ -54,6 +56,8 @@ public:
         if (!is_known_) [[unlikely]]
             detail::result_holds_no_value();
         if constexpr (std::is_same_v<Quantity, double>) return number_;
+        else if constexpr (std::is_same_v<Quantity, length>)
+            return length::from_nanometres(static_cast<std::int64_t>(number_));
         else return Quantity::from_value(number_);
     }
     constexpr Quantity operator*() const noexcept { return value(); }
@@ -68,6 +72,7 @@ public:
 private:
     static constexpr double number_of(const Quantity& q) noexcept {
         if constexpr (std::is_same_v<Quantity, double>) return q;
+        else if constexpr (std::is_same_v<Quantity, length>) return static_cast<double>(q.nanometres());
         else return q.value();
     }
 

@@ -31,8 +31,9 @@ struct grown_pairs {
     const auto hub = strain_at(j.hub.made_of, j.hub.at);
     if (!hub) return hub.error();
     const auto doubts = shaft->doubts | hub->doubts;
-    const bool is_sure =
-        !doubts.contains(thermal_doubt::uncertain_expansion) && !doubts.contains(thermal_doubt::extrapolated);
+    const bool is_sure = !doubts.contains(thermal_doubt::uncertain_expansion) &&
+                         !doubts.contains(thermal_doubt::extrapolated) &&
+                         !doubts.contains(thermal_doubt::cold_figures_not_known);
     if (is_same_material(j.hub.made_of, j.shaft.made_of))
         return grown_pairs{
             {{shaft->by_lowest, hub->by_lowest}, {shaft->by_highest, hub->by_highest}}, 2, is_sure};

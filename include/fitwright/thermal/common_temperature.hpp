@@ -37,7 +37,7 @@ struct common_temperature {
     property<temperature> by_mean;  ///< by the mean coefficients
     property<temperature> latest;   ///< by here it has happened, whatever the coefficients
     figure<temperature> looked_upto;
-    text limited_by;             ///< the material that lets us look no further
+    text limited_by;             ///< the material that lets us look no further: a look at its `name`
     flags<thermal_doubt> doubts; ///< where it happens first, or else at the end of the search
     cautions take_care;          ///< the same
 
@@ -158,7 +158,9 @@ struct search_end {
     return {m.documents, m.name, less_sure(how_sure(ways.heated), how_sure(ways.cooled))};
 }
 
-[[nodiscard]] constexpr result<common_temperatures> look_both_ways(const common_pair& pair) noexcept {
+[[nodiscard]] constexpr result<common_temperatures> look_both_ways(const fit& f,
+                                                                   const common_pair& pair) noexcept {
+    if (!allow_a_size(f)) return no_size_in(f);
     const material& hole = *pair.hole_is;
     const material& shaft = *pair.shaft_is;
     const auto known_of_hole = expansion_known(hole);
@@ -190,26 +192,36 @@ struct search_end {
 /// touches. Beyond it the pair seizes.
 ///
 /// Parts that get warm at unlike speeds are further apart than this: look at `worst_moments` too.
-/// Error: the expansion of one of the materials is not known at all.
+/// Error: limits that are crossed or not above zero; the expansion of one of the materials is not known at all.
 [[nodiscard]] constexpr result<common_temperatures> seizing_temperature(const fit& f, const material& hole,
                                                                         const material& shaft) noexcept {
-    return detail::look_both_ways({&hole, &shaft, f.hole().lower_limit(), f.shaft().upper_limit(), +1});
+    return detail::look_both_ways(f, {&hole, &shaft, f.hole().lower_limit(), f.shaft().upper_limit(), +1});
 }
 
 /// The common temperature at which an interference may let go: the smallest shaft in the largest hole just
 /// touches. Beyond it the loosest pair has lost its grip.
-/// Error: the expansion of one of the materials is not known at all.
+///
+/// By the sizes alone: pressing smooths the seat, which takes from the interference (DIN 7190-1), so that a
+/// rough pair lets go earlier. `press` counts it.
+/// Error: limits that are crossed or not above zero; the expansion of one of the materials is not known at all.
 [[nodiscard]] constexpr result<common_temperatures> freeing_temperature(const fit& f, const material& hole,
                                                                         const material& shaft) noexcept {
-    return detail::look_both_ways({&hole, &shaft, f.hole().upper_limit(), f.shaft().lower_limit(), -1});
+    auto frees =
+        detail::look_both_ways(f, {&hole, &shaft, f.hole().upper_limit(), f.shaft().lower_limit(), -1});
+    return frees.transform([](common_temperatures both) {
+        for (common_temperature* way : {&both.heated, &both.cooled})
+            if (way->outcome != happening::at_20_degC_already)
+                way->doubts |= thermal_doubt::smoothing_not_counted;
+        return both;
+    });
 }
 
 /// The common temperature at which every pair comes apart: the largest shaft in the smallest hole just
 /// touches. A pressed pair that is to be taken apart goes to `latest`, and a little further for room.
-/// Error: the expansion of one of the materials is not known at all.
+/// Error: limits that are crossed or not above zero; the expansion of one of the materials is not known at all.
 [[nodiscard]] constexpr result<common_temperatures> parting_temperature(const fit& f, const material& hole,
                                                                         const material& shaft) noexcept {
-    return detail::look_both_ways({&hole, &shaft, f.hole().lower_limit(), f.shaft().upper_limit(), -1});
+    return detail::look_both_ways(f, {&hole, &shaft, f.hole().lower_limit(), f.shaft().upper_limit(), -1});
 }
 
 } // namespace fitwright

@@ -9,14 +9,17 @@
 namespace fitwright {
 
 /// Why a size at temperature is to be taken with care.
-enum class thermal_doubt : std::uint8_t {
-    extrapolated = 1,            ///< a coefficient beyond its table: further than it was measured
-    uncertain_expansion = 2,     ///< the documents differ on the coefficient, or could not be read
-    above_heating_limit = 4,     ///< hotter than the material bears
-    heating_limit_not_known = 8, ///< how hot the material may be is not known
-    plastic_moves = 16,          ///< a plastic swells and creeps as well
-    hard_steel_grows_cold = 32,  ///< hardened steel with retained austenite
-    above_yield = 64,            ///< the stress is more than the material bears elastically
+enum class thermal_doubt : std::uint16_t {
+    extrapolated = 1,             ///< a coefficient beyond its table: further than it was measured
+    uncertain_expansion = 2,      ///< the documents differ on the coefficient, or could not be read
+    above_heating_limit = 4,      ///< hotter than the material bears
+    heating_limit_not_known = 8,  ///< how hot the material may be is not known
+    plastic_moves = 16,           ///< a plastic swells and creeps as well
+    hard_steel_grows_cold = 32,   ///< hardened steel with retained austenite
+    above_yield = 64,             ///< the stress is more than the material bears elastically
+    cold_figures_not_known = 128, ///< in frost, by the mean coefficient of 20 to 100 °C
+    soon_at_room_again = 256,     ///< a part so small that it has no time to be put in place
+    smoothing_not_counted = 512,  ///< by the sizes as measured, not as they are once the seat is smoothed
 };
 
 [[nodiscard]] constexpr flags<thermal_doubt> operator|(thermal_doubt a, thermal_doubt b) noexcept {
@@ -34,6 +37,11 @@ enum class thermal_doubt : std::uint8_t {
     case thermal_doubt::hard_steel_grows_cold:
         return "chilled so far, hardened steel may grow for good, or crack";
     case thermal_doubt::above_yield: return "the stress is above yield: it is less, and stays bent";
+    case thermal_doubt::cold_figures_not_known:
+        return "cold figures not known: the mean of 20 to 100 C is used";
+    case thermal_doubt::soon_at_room_again:
+        return "a part so small stays hot or cold for a second or two only";
+    case thermal_doubt::smoothing_not_counted: return "by the sizes alone; smoothing of the seat takes more";
     }
     return "";
 }

@@ -11,8 +11,9 @@
 
 namespace fitwright::detail {
 
-/// Where the pieces of a mean coefficient meet, in °C.
-inline constexpr double knees[] = {-190, 20, 100, 200, 300, 500};
+/// Where the pieces of a mean coefficient meet, in °C; in the cold, where a curve may be known instead of a
+/// line, a few more.
+inline constexpr double knees[] = {-190, -120, -50, 20, 100, 200, 300, 500};
 
 /// The next knee on the way, or the end of it.
 [[nodiscard]] constexpr double next_knee(double here, double end) noexcept {
@@ -65,13 +66,18 @@ template <class Left>
 }
 
 /// Where the expansion of a material is known, in °C.
-/// Error: nowhere.
+/// Error: nowhere; a figure that is needed on the way is not possible.
 [[nodiscard]] constexpr result<range<double>> expansion_known(const material& m) noexcept {
-    const hot_means hot(m.expansion);
-    if (hot.size == 0) return mean_expansion(m, celsius(0)).error();
-    return range<double>{m.expansion.cooled_to_minus_190_degC ? coldest_with_cold_mean
-                                                              : coldest_without_cold_mean,
-                         hot.row[hot.size - 1].celsius};
+    const auto at_room = mean_at(m, reference_celsius); // checks the figures
+    if (!at_room) return at_room.error();
+    const bool is_limit_possible = !m.highest_heating || (*m.highest_heating).value() > absolute_zero_celsius;
+    if (!is_limit_possible)
+        return error::composer(error_code::figure_not_possible)
+               << "the heating limit of " << short_name(m).view()
+               << " is not a temperature: highest_heating; allowed: above -273.15 C, or none stated";
+    const bool is_cold_known = m.expansion.cooled_to_minus_190_degC || total_of(m) != nullptr;
+    return range<double>{is_cold_known ? coldest_with_cold_mean : coldest_without_cold_mean,
+                         hot_means(m.expansion).hottest()};
 }
 
 } // namespace fitwright::detail

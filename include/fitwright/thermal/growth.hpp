@@ -3,6 +3,7 @@
 
 #include <fitwright/limits.hpp>
 #include <fitwright/thermal/part.hpp>
+#include <fitwright/thermal/sizes.hpp>
 #include <fitwright/thermal/strain.hpp>
 
 // What a size becomes when the part is warm: L(T) = L20 * (1 + a(T) * (T - 20 °C)), a(T) the mean
@@ -82,10 +83,11 @@ template <side Side>
 }
 
 /// A part's limits at its temperature, outwards by the spread of the coefficient.
-/// Error: the material's expansion is not known there.
+/// Error: limits that are crossed or not above zero; the material's expansion is not known there.
 template <side Side>
 [[nodiscard]] constexpr result<hot_limits<Side>> at_temperature(const size_limits<Side>& cold,
                                                                 const warm_part& part) noexcept {
+    if (!detail::allow_a_size(cold)) return detail::no_size_in(cold);
     const auto s = detail::strain_at(part.made_of, part.at);
     if (!s) return s.error();
     return hot_limits<Side>{detail::grown(cold, *s), s->doubts, s->take_care, s->from(part.made_of)};

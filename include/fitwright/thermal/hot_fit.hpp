@@ -105,9 +105,11 @@ struct pair_strain {
 ///
 ///     at_temperature(slide, {materials::aluminium_6082_t6, 95_degC}, {materials::steel_c45, 60_degC})
 ///
-/// Error: the expansion of one of the materials is not known at its temperature.
+/// Error: limits that are crossed or not above zero; the expansion of one of the materials is not known at its
+/// temperature.
 [[nodiscard]] constexpr result<hot_fit> at_temperature(const fit& f, const warm_part& hole,
                                                        const warm_part& shaft) noexcept {
+    if (!detail::allow_a_size(f)) return detail::no_size_in(f);
     const auto of_hole = detail::strain_at(hole.made_of, hole.at);
     if (!of_hole) return of_hole.error();
     const auto of_shaft = detail::strain_at(shaft.made_of, shaft.at);

@@ -36,7 +36,7 @@ namespace detail {
 
 /// The stress in a bar that gets warm and may not grow: E * (a * (T - 20 °C) - gap / L), elastic. A slender
 /// bar bends out before that.
-/// Error: a size not above zero, a gap below zero; Young's modulus or the expansion is not known.
+/// Error: a size not above zero, a gap below zero; Young's modulus or the expansion is not known or not possible.
 [[nodiscard]] constexpr result<restrained_stress> stress_when_restrained(const restrained_bar& bar) noexcept {
     const material& m = bar.made_of;
     if (bar.size <= length())
@@ -47,8 +47,14 @@ namespace detail {
                << "the gap is below zero; allowed: zero or more, a bar that is pressed in is a press fit";
     if (!m.youngs_modulus)
         return error::composer(error_code::property_not_known)
-               << "the elasticity of " << m.name
+               << "the elasticity of " << detail::short_name(m).view()
                << " is not known; allowed: a material that states Young's modulus";
+    const double modulus = (*m.youngs_modulus).value();
+    const bool is_modulus_possible = modulus > 0 && modulus < 1e13;
+    if (!is_modulus_possible)
+        return error::composer(error_code::figure_not_possible)
+               << "the elasticity of " << detail::short_name(m).view()
+               << " is not possible: youngs_modulus; allowed: above zero, below 10000 GPa";
     const auto grown = detail::strain_at(m, bar.at);
     if (!grown) return grown.error();
 

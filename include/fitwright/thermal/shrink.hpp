@@ -12,8 +12,9 @@ namespace fitwright {
 
 /// What is to be left when the parts go together, and where the shaft lies before.
 struct shrink_wishes {
-    /// Clearance on the diameter while assembling; 0 stands for a thousandth of the nominal size.
-    length assembly_clearance = {};
+    /// Clearance on the diameter while assembling; where none is stated, a thousandth of the nominal size
+    /// (`sources::assembly_clearance`).
+    property<length> assembly_clearance = {};
     temperature room = celsius(20);
 };
 
@@ -60,7 +61,8 @@ enum class shrink_advice : std::uint8_t {
     shaft_in_dry_ice_and_heat_the_hub,
     shaft_in_liquid_nitrogen,
     shaft_in_liquid_nitrogen_and_heat_the_hub,
-    not_possible, ///< or nobody can tell: see the outcomes
+    not_possible,
+    cannot_tell, ///< for want of a figure: see `shrink_plan::missing_figure`
 };
 
 /// In words.
@@ -74,6 +76,7 @@ enum class shrink_advice : std::uint8_t {
     case shrink_advice::shaft_in_liquid_nitrogen_and_heat_the_hub:
         return "chill the shaft in liquid nitrogen, heat the hub";
     case shrink_advice::not_possible: return "neither heat nor cold is known to do it: press it";
+    case shrink_advice::cannot_tell: return "can't tell";
     }
     return "";
 }
@@ -95,10 +98,13 @@ struct shrink_plan {
     /// With the hub at room temperature, the shaft at least this cold; not known where no cold is enough, or
     /// where the coefficient ends.
     property<temperature> shaft_alone;
+    property<temperature> shaft_alone_by_mean; ///< by the mean coefficients
 
     property<temperature> hub_limit; ///< the hub no hotter than this
-    text hub_limit_reason;
+    text hub_limit_reason;           ///< a look at the hub's material
     shrink_advice advice;
+    /// The figure that would tell, and where it goes; empty unless the advice is `cannot_tell`.
+    text missing_figure;
     flags<thermal_doubt> doubts; ///< of the way advised
     cautions take_care;          ///< the same
     source hub_expansion;        ///< where the coefficients come from
@@ -109,7 +115,7 @@ struct shrink_plan {
         "how long a part stays hot or cold enough: work fast, have a stop to push against, heat it through";
 
     /// The way advised; where none is, the one by heat alone.
-    [[nodiscard]] constexpr const shrink_way& best() const noexcept {
+    [[nodiscard]] constexpr shrink_way best() const noexcept {
         switch (advice) {
         case shrink_advice::shaft_in_dry_ice:
         case shrink_advice::shaft_in_dry_ice_and_heat_the_hub: return shaft_in_dry_ice;
@@ -125,7 +131,7 @@ namespace detail {
 /// The tightest pair of a fit, and the clearance that it is to have while it goes together.
 struct shrink_pair {
     const material& hub;
-    const material& shaft; ///< with what is known of it in the cold
+    const material& shaft;
     length hole;
     length pin;
     double room;      ///< in °C
@@ -162,7 +168,7 @@ template <class Missing>
                                             const temperature& shaft_at) noexcept {
     shrink_way way;
     way.shaft = shaft_at;
-    const auto of_shaft = cold_strain_at(pair.shaft, shaft_at);
+    const auto of_shaft = strain_at(pair.shaft, shaft_at);
     if (!of_shaft) return way;
     const auto of_hub = [&](double hub_at) { return *strain_at(pair.hub, celsius(hub_at)); };
     const auto hub_at = [&](const crossing& c) -> property<temperature> {
@@ -173,19 +179,46 @@ template <class Missing>
                                        [&](double t) { return pair.missing_by_mean(of_hub(t), *of_shaft); }));
     way.hub = hub_at(
         enough_at(pair.room, hub_known.most, [&](double t) { return pair.missing(of_hub(t), *of_shaft); }));
-    if (way.hub) way.outcome = outcome_of((*way.hub).value(), pair.room, pair.hub.highest_heating);
+    const property<temperature>& limit = pair.hub.highest_heating;
+    const bool is_limit_known_of = limit && (*limit).value() <= hub_known.most;
+    if (way.hub) way.outcome = outcome_of((*way.hub).value(), pair.room, limit);
+    else if (is_limit_known_of) way.outcome = shrink_outcome::above_limit; // as hot as that it is not enough
     return way;
 }
 
-/// How cold the shaft has to be if the hub stays at room temperature.
-[[nodiscard]] constexpr property<temperature> shaft_alone(const shrink_pair& pair,
-                                                          const range<double>& shaft_known) noexcept {
+/// How cold the shaft has to be if the hub stays at room temperature: at the worst of the spread, and by the
+/// mean coefficients.
+struct cold_enough {
+    property<temperature> at_worst;
+    property<temperature> by_mean;
+};
+
+[[nodiscard]] constexpr cold_enough shaft_alone(const shrink_pair& pair,
+                                                const range<double>& shaft_known) noexcept {
     const strain of_hub = *strain_at(pair.hub, celsius(pair.room));
-    const auto of_shaft = [&](double shaft_at) { return *cold_strain_at(pair.shaft, celsius(shaft_at)); };
-    const crossing c =
-        enough_at(pair.room, shaft_known.least, [&](double t) { return pair.missing(of_hub, of_shaft(t)); });
-    if (!c.is_there) return {};
-    return {celsius(c.celsius), less_sure(of_hub.how_sure, of_shaft(c.celsius).how_sure)};
+    const auto of_shaft = [&](double shaft_at) { return *strain_at(pair.shaft, celsius(shaft_at)); };
+    const auto shaft_at = [&](const crossing& c) -> property<temperature> {
+        if (!c.is_there) return {};
+        return {celsius(c.celsius), less_sure(of_hub.how_sure, of_shaft(c.celsius).how_sure)};
+    };
+    return {shaft_at(enough_at(pair.room, shaft_known.least,
+                               [&](double t) { return pair.missing(of_hub, of_shaft(t)); })),
+            shaft_at(enough_at(pair.room, shaft_known.least,
+                               [&](double t) { return pair.missing_by_mean(of_hub, of_shaft(t)); }))};
+}
+
+/// The figure without which nobody can tell, first of the hub when hot, then of the shaft when cold.
+[[nodiscard]] constexpr text missing_figure(const shrink_pair& pair, double hottest_known,
+                                            const shrink_plan& plan) noexcept {
+    if (plan.shaft_at_room.outcome == shrink_outcome::expansion_not_known) {
+        if (hottest_known < 200) return "the hub's expansion above 100 C is not known; state to_200_degC";
+        if (hottest_known < 300) return "the hub's expansion above 200 C is not known; state to_300_degC";
+        if (hottest_known < 500) return "the hub's expansion above 300 C is not known; state to_500_degC";
+        return {};
+    }
+    if (!strain_at(pair.shaft, temperature_of(coolant::liquid_nitrogen)))
+        return "the shaft's expansion below -40 C is not known; state cooled_to_minus_190_degC, or press it";
+    return {};
 }
 
 [[nodiscard]] constexpr shrink_advice advice_for(const shrink_way& at_room, const shrink_way& dry_ice,
@@ -201,21 +234,26 @@ template <class Missing>
     if (nitrogen.is_possible())
         return needs_heat(nitrogen) ? shrink_advice::shaft_in_liquid_nitrogen_and_heat_the_hub
                                     : shrink_advice::shaft_in_liquid_nitrogen;
-    return shrink_advice::not_possible;
+    return shrink_advice::not_possible; // unless a figure is missing
 }
+
+/// Smaller than this a part has taken the temperature of the room before it is in place (common practice).
+inline constexpr length least_to_stay_hot = length::from_nanometres(15'000'000);
 
 /// Doubts, cautions and sources of the way advised.
 [[nodiscard]] constexpr shrink_plan annotated(shrink_plan plan, const shrink_pair& pair) noexcept {
-    const shrink_way& way = plan.best();
-    const strain of_shaft = cold_strain_at(pair.shaft, *way.shaft).value_or(strain{});
+    const shrink_way way = plan.best();
+    const strain of_shaft = strain_at(pair.shaft, *way.shaft).value_or(strain{});
     const strain of_hub = *strain_at(pair.hub, way.hub.value_or(celsius(pair.room)));
     plan.doubts = of_hub.doubts | of_shaft.doubts;
     if (way.outcome == shrink_outcome::limit_not_known) plan.doubts |= thermal_doubt::heating_limit_not_known;
+    const bool is_hot_or_cold =
+        way.is_possible() && plan.advice != shrink_advice::goes_in_at_room_temperature;
+    if (is_hot_or_cold && pair.hole < least_to_stay_hot) plan.doubts |= thermal_doubt::soon_at_room_again;
     plan.take_care = of_hub.take_care | of_shaft.take_care;
     if (of_shaft.doubts.contains(thermal_doubt::hard_steel_grows_cold)) plan.take_care |= caution::brittle;
     plan.hub_expansion = of_hub.from(pair.hub);
-    const bool is_by_polynomial = of_shaft.by_mean < 0 && polynomial_of(pair.shaft) != nullptr;
-    plan.shaft_expansion = is_by_polynomial ? sources::nist_cryogenic : of_shaft.from(pair.shaft);
+    plan.shaft_expansion = of_shaft.from(pair.shaft);
     return plan;
 }
 
@@ -225,52 +263,59 @@ template <class Missing>
 /// nitrogen; how hot each time, and whether the hub bears it. The hole of `f` is in the hub.
 ///
 /// Counts on the greatest interference of the fit and on the worst of the spread of the coefficients; in the
-/// cold on the smaller coefficients that hold there.
-/// Error: a size not above zero; an assembly clearance below zero; the expansion of the hub, or that of the
-/// shaft, is not known at room temperature.
+/// cold on the smaller coefficients that hold there, and on the warmer end of what a bath of dry ice reaches.
+/// Error: limits that are crossed or not above zero; an assembly clearance below zero; the expansion of the hub,
+/// or that of the shaft, is not known at room temperature.
 [[nodiscard]] constexpr result<shrink_plan> shrink_temperatures(const fit& f, const material& hub,
                                                                 const material& shaft,
                                                                 const shrink_wishes& wishes = {}) noexcept {
-    if (f.hole().lower_limit() <= length() || f.shaft().upper_limit() <= length())
-        return error::composer(error_code::size_not_above_zero)
-               << "a hub and a shaft have a diameter; allowed: sizes above zero";
-    if (wishes.assembly_clearance < length())
-        return error::composer(error_code::clearance_below_zero)
-               << "the clearance to assemble with is below zero; allowed: above zero, or 0 for a "
-                  "thousandth of the diameter (DIN 7190-1)";
-    const material chilled = with_cold_expansion(shaft);
-    for (const material* m : {&hub, &chilled})
-        if (const auto a = mean_expansion(*m, wishes.room); !a) return a.error();
-
-    const bool is_usual = wishes.assembly_clearance == length();
+    if (!detail::allow_a_size(f)) return detail::no_size_in(f);
     const length usual = detail::rounded_up(detail::nanometres(f.hole().nominal()) / 1000);
-    const length clearance = is_usual ? usual : wishes.assembly_clearance;
+    const length clearance = wishes.assembly_clearance.value_or(usual);
+    if (clearance < length())
+        return error::composer(error_code::clearance_below_zero)
+               << "the clearance to assemble with is below zero; allowed: zero or more, or none stated for a "
+                  "thousandth of the diameter (DIN 7190-1)";
+    for (const material* m : {&hub, &shaft})
+        if (const auto s = detail::strain_at(*m, wishes.room); !s) return s.error();
+    const auto hub_known = detail::expansion_known(hub);
+    if (!hub_known) return hub_known.error();
+    const auto shaft_known = detail::expansion_known(shaft);
+    if (!shaft_known) return shaft_known.error();
+
     const detail::shrink_pair pair{.hub = hub,
-                                   .shaft = chilled,
+                                   .shaft = shaft,
                                    .hole = f.hole().lower_limit(),
                                    .pin = f.shaft().upper_limit(),
                                    .room = wishes.room.value(),
                                    .clearance = detail::nanometres(clearance),
                                    .is_one_material = detail::is_same_material(hub, shaft)};
-    const range<double> hub_known = *detail::expansion_known(hub);
-    const shrink_way at_room = detail::way_with(pair, hub_known, wishes.room);
-    const shrink_way dry_ice = detail::way_with(pair, hub_known, temperature_of(coolant::dry_ice));
-    const shrink_way nitrogen = detail::way_with(pair, hub_known, temperature_of(coolant::liquid_nitrogen));
-    return detail::annotated({.interference = -f.min_clearance(),
-                              .assembly_clearance = clearance,
-                              .clearance_from = is_usual ? sources::assembly_clearance : stated_by_user,
-                              .shaft_at_room = at_room,
-                              .shaft_in_dry_ice = dry_ice,
-                              .shaft_in_liquid_nitrogen = nitrogen,
-                              .shaft_alone = detail::shaft_alone(pair, *detail::expansion_known(chilled)),
-                              .hub_limit = hub.highest_heating,
-                              .hub_limit_reason = hub.heating_limit_reason,
-                              .advice = detail::advice_for(at_room, dry_ice, nitrogen),
-                              .doubts = {},
-                              .take_care = {},
-                              .hub_expansion = {},
-                              .shaft_expansion = {}},
-                             pair);
+    const auto way_at = [&](const temperature& t) { return detail::way_with(pair, *hub_known, t); };
+    const detail::cold_enough alone = detail::shaft_alone(pair, *shaft_known);
+    shrink_plan plan{.interference = -f.min_clearance(),
+                     .assembly_clearance = clearance,
+                     .clearance_from =
+                         wishes.assembly_clearance ? stated_by_user : sources::assembly_clearance,
+                     .shaft_at_room = way_at(wishes.room),
+                     .shaft_in_dry_ice = way_at(part_temperature_in(coolant::dry_ice)),
+                     .shaft_in_liquid_nitrogen = way_at(part_temperature_in(coolant::liquid_nitrogen)),
+                     .shaft_alone = alone.at_worst,
+                     .shaft_alone_by_mean = alone.by_mean,
+                     .hub_limit = hub.highest_heating,
+                     .hub_limit_reason = hub.heating_limit_reason,
+                     .advice = {},
+                     .missing_figure = {},
+                     .doubts = {},
+                     .take_care = {},
+                     .hub_expansion = {},
+                     .shaft_expansion = {}};
+    plan.advice =
+        detail::advice_for(plan.shaft_at_room, plan.shaft_in_dry_ice, plan.shaft_in_liquid_nitrogen);
+    if (plan.advice == shrink_advice::not_possible) {
+        plan.missing_figure = detail::missing_figure(pair, hub_known->most, plan);
+        if (!plan.missing_figure.empty()) plan.advice = shrink_advice::cannot_tell;
+    }
+    return detail::annotated(plan, pair);
 }
 
 } // namespace fitwright

@@ -71,10 +71,12 @@ size_at_20(length reading, const material& m, const temperature& at, const warm_
 
 /// The same for a measured hole or shaft, which it remains. Its uncertainty grows by what the spread of the
 /// coefficients may be off, rounded up.
+/// Error: a reading not above zero; as above.
 template <side Side>
 [[nodiscard]] constexpr result<measured_at_20<Side>> size_at_20(const measured<Side>& reading,
                                                                 const material& m, const temperature& at,
                                                                 const warm_part& gauge) noexcept {
+    if (!(reading.size() > length())) return detail::no_size_in(reading.limits());
     const auto c = detail::correction_to_20_of(m, at, gauge);
     if (!c) return c.error();
     const length size = detail::rounded_to_nearest(detail::nanometres(reading.size()) * c->by_mean);

@@ -3,6 +3,7 @@
 
 #include <fitwright/material/expansion.hpp>
 #include <fitwright/source.hpp>
+#include <fitwright/thermal/cold_figures.hpp>
 #include <fitwright/thermal/doubt.hpp>
 
 // How much a part grows for each of its lengths, and how to put that on nanometres: plain doubles,
@@ -14,6 +15,9 @@ namespace detail {
 
 inline constexpr double reference_celsius = 20;
 
+/// Whose figures a strain was worked out of.
+enum class figures_of : std::uint8_t { material, nist, ekin };
+
 /// Growth from 20 °C as a part of the size at 20 °C: by the mean coefficient, and by either end of its
 /// spread.
 struct strain {
@@ -23,6 +27,8 @@ struct strain {
     flags<thermal_doubt> doubts = {};
     cautions take_care = {};
     confidence how_sure = confidence::published;
+    figures_of found_in = figures_of::material;
+    bool is_known = true;
 
     /// A cooled part is smallest by the highest coefficient.
     [[nodiscard]] constexpr double least() const noexcept {
@@ -33,9 +39,16 @@ struct strain {
     }
     /// Where the coefficient of the material that is strained comes from.
     [[nodiscard]] constexpr source from(const material& m) const noexcept {
+        switch (found_in) {
+        case figures_of::nist: return {sources::nist_cryogenic.document, m.name, how_sure};
+        case figures_of::ekin: return {sources::ekin_low_temperature.document, m.name, how_sure};
+        case figures_of::material: break;
+        }
         return {m.documents, m.name, how_sure};
     }
 };
+
+inline constexpr strain nothing_known{.is_known = false};
 
 /// Bare metal burns a hand that holds it from about here on (common practice).
 inline constexpr double hot_to_touch_celsius = 50;
@@ -59,33 +72,105 @@ inline constexpr double cold_to_touch_celsius = -20;
     return doubts;
 }
 
-[[nodiscard]] constexpr strain strained(const material& m, double celsius,
-                                        const mean_coefficient& a) noexcept {
+/// What comes of a coefficient that is used beyond its table. The mean of 20 to 100 °C serves in a cold shed
+/// as well, a little too high but within the spread; in frost that is worth a word.
+[[nodiscard]] constexpr flags<thermal_doubt> doubts_beyond(const material& m, double celsius) noexcept {
+    if (celsius > reference_celsius || m.expansion.cooled_to_minus_190_degC)
+        return thermal_doubt::extrapolated;
+    if (celsius < 0) return thermal_doubt::cold_figures_not_known;
+    return {};
+}
+
+[[nodiscard]] constexpr strain strained(const material& m, double celsius, const spread_mean& a,
+                                        figures_of found_in = figures_of::material) noexcept {
     const double heated = celsius - reference_celsius;
-    strain made{a.lowest().value() * heated, a.value().value() * heated, a.highest().value() * heated,
-                doubts_at(m, celsius),       cautions_at(celsius),       a.from().how_sure};
-    if (a.how() == table_reading::extrapolated) made.doubts |= thermal_doubt::extrapolated;
-    if (made.how_sure == confidence::uncertain) made.doubts |= thermal_doubt::uncertain_expansion;
-    return made;
+    flags<thermal_doubt> doubts = doubts_at(m, celsius);
+    if (a.how == table_reading::extrapolated) doubts |= doubts_beyond(m, celsius);
+    if (a.how_sure == confidence::uncertain) doubts |= thermal_doubt::uncertain_expansion;
+    return {a.lowest * heated, a.mean * heated, a.highest * heated, doubts, cautions_at(celsius),
+            a.how_sure,        found_in};
+}
+
+/// Of the figures that serve up to 100 °C; `mean_at` looks at all of them, and says what is wrong.
+[[nodiscard]] constexpr bool are_possible(const expansion_means& e) noexcept {
+    return is_possible_expansion(e.to_100_degC) && is_possible_expansion(e.lowest) &&
+           is_possible_expansion(e.highest) && is_possible_expansion(e.cooled_to_minus_190_degC);
+}
+
+[[nodiscard]] constexpr double dl_over_l(const cryogenic_polynomial& p, double celsius) noexcept {
+    const double kelvins = celsius - absolute_zero_celsius;
+    double sum = 0;
+    for (int i = 4; i >= 0; --i) sum = sum * kelvins + p.coefficient[i];
+    return sum * 1e-5;
+}
+
+/// The polynomials hold from 23 K on.
+inline constexpr double coldest_of_polynomials = -250;
+
+[[nodiscard]] constexpr spread_mean mean_by(const cryogenic_polynomial& p, const material& m,
+                                            double celsius) noexcept {
+    const double shrunk = dl_over_l(p, celsius) - dl_over_l(p, reference_celsius);
+    const bool is_cold = true;
+    return with_spread(m, shrunk / (celsius - reference_celsius), table_reading::tabulated,
+                       sources::nist_cryogenic.how_sure, is_cold);
+}
+
+/// A total from -200 °C on. A few kelvins below 20 °C it weighs next to nothing, however uncertain it is.
+[[nodiscard]] constexpr spread_mean mean_by(const total_shrinkage& t, const material& m,
+                                            double celsius) noexcept {
+    const auto& first = m.expansion.to_100_degC;
+    const confidence how_sure = celsius < 0 ? sources::ekin_low_temperature.how_sure : first.how_sure();
+    return mean_below_20(m, {100, (*first).value(), first.how_sure()},
+                         property<expansion_coefficient>::printed(mean_of(t), how_sure), celsius);
+}
+
+/// A material, and the mean that holds from 20 to 100 °C if it is known: looked up once, for any number of
+/// temperatures.
+struct near_room {
+    const material& made_of;
+    bool is_known;
+    spread_mean mean;
+};
+
+[[nodiscard]] constexpr near_room near_room_of(const material& m) noexcept {
+    const auto& first = m.expansion.to_100_degC;
+    if (!first || !are_possible(m.expansion)) return {m, false, {}};
+    return {m, true, with_spread(m, (*first).value(), table_reading::tabulated, first.how_sure())};
+}
+
+/// What a part does below 20 °C, by the curve or by the total of the material, or else by its own means; or
+/// nothing that is known.
+[[nodiscard]] constexpr strain cold_strain(const near_room& n, double celsius) noexcept {
+    const material& m = n.made_of;
+    const cryogenic_polynomial* const curve = polynomial_of(m);
+    if (curve != nullptr && celsius >= coldest_of_polynomials)
+        return strained(m, celsius, mean_by(*curve, m, celsius), figures_of::nist);
+    const total_shrinkage* const total = total_of(m);
+    if (total != nullptr && celsius >= coldest_with_cold_mean)
+        return strained(m, celsius, mean_by(*total, m, celsius),
+                        celsius < 0 ? figures_of::ekin : figures_of::material);
+    const auto& cold = m.expansion.cooled_to_minus_190_degC;
+    if (!n.is_known || celsius < coldest_with(cold)) return nothing_known;
+    return strained(m, celsius, mean_below_20(m, {100, n.mean.mean, n.mean.how_sure}, cold, celsius));
+}
+
+/// Machines are nearly always between -190 and 100 °C: what `strain_at` says there, without the rest of the
+/// table and without an error to carry, which takes three times as long; elsewhere it may say nothing.
+[[nodiscard]] constexpr strain quick_strain_at(const near_room& n, double celsius) noexcept {
+    if (celsius < reference_celsius) return cold_strain(n, celsius);
+    if (celsius == reference_celsius) return strain{0, 0, 0, doubts_at(n.made_of, celsius)};
+    if (!n.is_known || !(celsius <= 100)) return nothing_known;
+    return strained(n.made_of, celsius, n.mean);
 }
 
 /// What a part does at a temperature. At 20 °C nothing has grown, whatever is known of the material.
-/// Error: the coefficient is not known there.
+/// Error: the coefficient is not known there, or is not possible.
 [[nodiscard]] constexpr result<strain> strain_at(const material& m, const temperature& at) noexcept {
     const double celsius = at.value();
-    if (celsius == reference_celsius) return strain{0, 0, 0, doubts_at(m, celsius)};
-    // Machines are nearly always between -190 and 100 °C: what `mean_expansion` says there, without the
-    // rest of its table, which takes three times as long.
-    const auto& first = m.expansion.to_100_degC;
-    const auto& cold = m.expansion.cooled_to_minus_190_degC;
-    if (first && celsius > reference_celsius && celsius <= 100)
-        return strained(m, celsius,
-                        with_spread(m, (*first).value(), table_reading::tabulated, first.how_sure()));
-    if (first && cold && celsius < reference_celsius && celsius > -190)
-        return strained(m, celsius,
-                        on_the_line(m, {-190, (*cold).value(), cold.how_sure()},
-                                    {reference_celsius, (*first).value(), first.how_sure()}, celsius));
-    const auto a = mean_expansion(m, at);
+    if (const strain quick = quick_strain_at(near_room_of(m), celsius); quick.is_known) return quick;
+    if (celsius < coldest_with_cold_mean && total_of(m) != nullptr)
+        return no_mean_at(m, celsius, coldest_with_cold_mean, hot_means(m.expansion).hottest());
+    const auto a = mean_at(m, celsius);
     if (!a) return a.error();
     return strained(m, celsius, *a);
 }

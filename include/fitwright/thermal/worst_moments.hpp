@@ -17,7 +17,7 @@ struct thermal_state {
 
 /// A moment, and the fit in it.
 struct hot_moment {
-    text state;
+    text state;        ///< a look at the caller's own name of it: lives no longer than the `thermal_state`
     std::size_t index; ///< which of the states it was
     hot_fit fit;
 };
@@ -47,7 +47,7 @@ namespace detail {
 
 /// The state in which a fit is tightest, and the one in which it is loosest, at the worst of the spread of
 /// the coefficients. List warm-up and cool-down too: there the parts are furthest apart.
-/// Error: no states; the expansion of a part is not known in one of them (which is named), so that nobody
+/// Error: no states; limits that are crossed or not above zero; the expansion of a part is not known in one of them (which is named), so that nobody
 /// can tell.
 [[nodiscard]] constexpr result<worst_moments_of_fit> worst_moments(const fit& f, const material& hole,
                                                                    const material& shaft,
@@ -55,30 +55,43 @@ namespace detail {
     if (states.empty())
         return error::composer(error_code::no_states)
                << "there is no state to look at; allowed: one or more, such as bench, working, warm-up";
+    if (!detail::allow_a_size(f)) return detail::no_size_in(f);
+    const detail::near_room hole_near_room = detail::near_room_of(hole);
+    const detail::near_room shaft_near_room = detail::near_room_of(shaft);
     const bool is_one_material = detail::is_same_material(hole, shaft);
     struct candidate {
         std::size_t index;
         double clearance;
-        detail::pair_strain strains;
+        detail::strain of_hole;
+        detail::strain of_shaft;
     };
     candidate tightest{};
     candidate loosest{};
     flags<thermal_doubt> doubts;
     cautions take_care;
     for (std::size_t i = 0; i < states.size(); ++i) {
-        const auto of_hole = detail::strain_at(hole, states[i].hole);
-        if (!of_hole) return detail::not_known_in(states[i], "hole", of_hole.error());
-        const auto of_shaft = detail::strain_at(shaft, states[i].shaft);
-        if (!of_shaft) return detail::not_known_in(states[i], "shaft", of_shaft.error());
-        const detail::pair_strain both{*of_hole, *of_shaft, is_one_material};
+        detail::pair_strain both{detail::quick_strain_at(hole_near_room, states[i].hole.value()),
+                                 detail::quick_strain_at(shaft_near_room, states[i].shaft.value()),
+                                 is_one_material};
+        if (!both.hole.is_known) {
+            const auto of_hole = detail::strain_at(hole, states[i].hole);
+            if (!of_hole) return detail::not_known_in(states[i], "hole", of_hole.error());
+            both.hole = *of_hole;
+        }
+        if (!both.shaft.is_known) {
+            const auto of_shaft = detail::strain_at(shaft, states[i].shaft);
+            if (!of_shaft) return detail::not_known_in(states[i], "shaft", of_shaft.error());
+            both.shaft = *of_shaft;
+        }
         const range<double> here = detail::worst_clearances(f, both);
-        if (i == 0 || here.least < tightest.clearance) tightest = {i, here.least, both};
-        if (i == 0 || here.most > loosest.clearance) loosest = {i, here.most, both};
+        if (i == 0 || here.least < tightest.clearance) tightest = {i, here.least, both.hole, both.shaft};
+        if (i == 0 || here.most > loosest.clearance) loosest = {i, here.most, both.hole, both.shaft};
         doubts |= both.hole.doubts | both.shaft.doubts;
         take_care |= both.hole.take_care | both.shaft.take_care;
     }
     const auto moment = [&](const candidate& c) -> hot_moment {
-        return {states[c.index].name, c.index, detail::hot_fit_of(f, hole, shaft, c.strains)};
+        return {states[c.index].name, c.index,
+                detail::hot_fit_of(f, hole, shaft, {c.of_hole, c.of_shaft, is_one_material})};
     };
     return worst_moments_of_fit{moment(tightest), moment(loosest), doubts, take_care};
 }
