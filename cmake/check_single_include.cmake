@@ -34,6 +34,17 @@ foreach(file IN LISTS files)
 endforeach()
 
 list(INSERT fitwright_compiler 1 "-I${shims}")
+# Worked through once for all the tests, where the compiler can.
+list(GET files -1 last)
+set(precompile ${fitwright_compiler})
+list(REMOVE_ITEM precompile -fsyntax-only)
+if(NOT WHICH STREQUAL "fitwright_core")
+    execute_process(COMMAND ${precompile} ${fitwright_warnings} -x c++-header "${OUT}/${last}.hpp"
+                            -o "${OUT}/${last}.hpp.gch" RESULT_VARIABLE status)
+    if(status STREQUAL "0")
+        list(APPEND fitwright_warnings -include "${OUT}/${last}.hpp")
+    endif()
+endif()
 file(GLOB tests "${root}/tests/*_test.cpp")
 list(FILTER tests EXCLUDE REGEX "_mutation_test")
 set(how_many 0)

@@ -172,6 +172,14 @@ TEST_CASE("the calls of the README's table do what it says") {
                                     .second = "6 H7/h6"_fit};
     CHECK(second_hole_for(pair_of_dowels).has_value());
 
+    const wants plunger_wants{.nominal = 12_mm,
+                              .must = want::turns_freely | want::slides_without_shake,
+                              .hole_made_of = block,
+                              .shaft_made_of = steel_pin,
+                              .shake_at_most = 40_um};
+    CHECK(choose(plunger_wants)->best().holds_all());
+    CHECK(!held_against(plunger_wants, "12 H7/f7"_fit)->holds_all()); // up to 52 um
+
     const fit doubtful = "12 H7/m6"_fit;
     CHECK(fits_within(12_mm, {8_um, 40_um})->lie_within());
     CHECK(probability(doubtful, {0_um, 20_um}, spread::both(size_distribution::uniform()))->inside > 0.1);

@@ -76,8 +76,46 @@ TEST_CASE("which shim in hand") {
                "none of the 4 shims in hand does, nor any two: it needs 0.85 to 0.91 mm"));
     // One piece of each: the same shim is not taken twice.
     CHECK(!choose_shim(range<length>{280_um, 300_um}, wanted, rows<shim>(box, 1)));
-    CHECK(says(choose_shim(range<length>{300_um, 320_um}, wanted, {}), error_code::no_shim_does,
-               "none of the 0 shims"));
+    constexpr range<length> as_found{300_um, 320_um};
+    CHECK(says(choose_shim(as_found, wanted, {}), error_code::no_shim_does,
+               "there is no shim in hand: it needs 0.17 to 0.25 mm"));
+    CHECK(says(choose_shim(as_found, wanted, rows<shim>(box, 1)), error_code::no_shim_does,
+               "the one shim in hand does not do: it needs"));
+    constexpr shim thin[] = {{10_um}, {20_um}};
+    CHECK(says(choose_shim(as_found, wanted, thin), error_code::no_shim_does,
+               "neither of the 2 shims in hand does, nor both: it needs"));
+}
+
+TEST_CASE("what is no shim") {
+    constexpr range<length> found{290_um, 310_um};
+    const length least = nm(INT64_MIN);
+    const length most = nm(INT64_MAX);
+    for (const shim s : {shim{0_um}, shim{-200_um}, shim{200_um, -5_um}, shim{least}, shim{most},
+                         shim{200_um, most}, shim{200_um, least}}) {
+        const shim in_hand[] = {box[1], s}; // though the first alone would do
+        CHECK(says(choose_shim(found, wanted, in_hand), error_code::not_a_shim, "shim no. 2 is "));
+        CHECK(says(choose_shim(found, wanted, in_hand), error_code::not_a_shim,
+                   "allowed are thicknesses above 0"));
+    }
+}
+
+TEST_CASE("floats beyond any stack are refused before they are subtracted") {
+    const length least = nm(INT64_MIN);
+    const length most = nm(INT64_MAX);
+    const end_float floats[] = {range<length>{least, most}, range<length>{least, 0_mm},
+                                range<length>{0_mm, most}, measured_float{.size = most, .uncertainty = 1_um},
+                                measured_float{.size = 1_mm, .uncertainty = least}};
+    for (const end_float& f : floats) {
+        CHECK(says(shim_needed(f, wanted), error_code::chain_too_long, "allowed is up to 1000 km"));
+        CHECK(says(choose_shim(f, wanted, box), error_code::chain_too_long, "allowed is up to 1000 km"));
+    }
+    CHECK(says(shim_needed(range<length>{0_mm, 1_um}, {least, most}), error_code::chain_too_long, "1000 km"));
+    two_dowels far_off = cover;
+    far_off.second = {hole_limits(most, {.upper = most, .lower = least}), cover.second.shaft()};
+    CHECK(says(second_hole_for(far_off), error_code::dowels_do_not_go, "allowed are sizes above 0"));
+    far_off.second = cover.second;
+    far_off.first = {cover.first.hole(), shaft_limits(least, {.upper = least, .lower = least})};
+    CHECK(says(second_hole_for(far_off), error_code::dowels_do_not_go, "allowed are sizes above 0"));
 }
 
 TEST_CASE("the choice against every single shim and pair") {

@@ -206,3 +206,21 @@ TEST_CASE("printed") {
     CHECK(worm.find(std::string(in_words(lash_doubt::jams))) != std::string::npos);
     CHECK(printed(*axial_lash(thread_profile::sixty_degrees, {0_um, 100_um})) == "axial lash 0 to 0.0578 mm");
 }
+
+TEST_CASE("spreads beyond any length are refused before they are multiplied") {
+    const length least = length::from_nanometres(INT64_MIN);
+    const length most = length::from_nanometres(INT64_MAX);
+    for (const deviations d :
+         {deviations{.upper = most, .lower = 0_um}, deviations{.upper = 0_um, .lower = least},
+          deviations{.upper = most, .lower = least}}) {
+        const auto gears = backlash(gear_pair{.centre_distance = 50_mm, .spread = d});
+        REQUIRE(!gears.has_value());
+        CHECK(gears.error().code() == error_code::not_a_gear_pair);
+        CHECK(gears.error().message().find("a twentieth") != text::npos);
+        CHECK(!backlash(worm_pair{.wheel_pitch_diameter = 50_mm, .spread = d}));
+    }
+    CHECK(!backlash(gear_pair{.centre_distance = least, .spread = plus_minus(1_um)}));
+    // a twentieth itself is allowed, a nanometre more is not
+    CHECK(backlash(gear_pair{.centre_distance = 50_mm, .spread = plus_minus(2.5_mm)}).has_value());
+    CHECK(!backlash(gear_pair{.centre_distance = 50_mm, .spread = plus_minus(2.500001_mm)}));
+}

@@ -327,3 +327,25 @@ TEST_CASE("printed") {
     CHECK(out.str().find("% outside (95 % confidence)") != std::string::npos);
     CHECK(out.str().find(std::string(in_words(stack_doubt::beyond_limits))) != std::string::npos);
 }
+
+TEST_CASE("a window the wrong way round is refused, and none asked about is none told of") {
+    const simulation crossed{
+        .seed = 1, .samples = 100, .comes_out = scatter::normal, .wanted = {15_mm, 14_mm}};
+    CHECK(says(simulate(housing, crossed), error_code::window_crossed,
+               "a gap wanted of 15 to 14 mm: allowed is the least first"));
+    std::ostringstream out;
+    const auto bare = simulate(housing, {.seed = 1, .samples = 100, .comes_out = scatter::normal});
+    REQUIRE(bare.has_value());
+    CHECK(!bare->has_window);
+    CHECK(bare->outside() == 0);
+    out << *bare;
+    CHECK(out.str().find("window") == std::string::npos);
+    CHECK(out.str().find("outside (95") == std::string::npos);
+    // from INT64_MIN it is a window, if a wide one
+    const auto widest = simulate(
+        housing,
+        {.seed = 1, .samples = 100, .comes_out = scatter::normal, .wanted = {nm(INT64_MIN), nm(INT64_MAX)}});
+    REQUIRE(widest.has_value());
+    CHECK(widest->has_window);
+    CHECK(widest->outside() == 0);
+}

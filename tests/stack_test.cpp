@@ -12,6 +12,7 @@
 #include <random>
 #include <sstream>
 #include <string>
+#include <string_view>
 #include <vector>
 
 using namespace fitwright;
@@ -221,4 +222,33 @@ TEST_CASE("printed") {
     std::ostringstream link;
     link << spindle[1].counted({.times = 1, .per = 2});
     CHECK(link.str() == "closes by bearing, 14.88 to 15 mm, times 1/2");
+}
+
+TEST_CASE("lengths beyond any part are refused before they are added") {
+    const length least = length::from_nanometres(INT64_MIN);
+    const length most = length::from_nanometres(INT64_MAX);
+    const chain_link too_long[] = {opens("a", length::from_nanometres(INT64_MAX - 5), plus_minus(50_um)),
+                                   opens("a", 10_mm, {.upper = most, .lower = least}),
+                                   opens("a", between(least, most)),
+                                   opens("a", length::from_nanometres(20'000'000'000'000),
+                                         {.upper = length::from_nanometres(-19'999'999'000'000),
+                                          .lower = length::from_nanometres(-20'000'000'000'000)})
+                                       .counted({.times = 1'000'000})};
+    for (const chain_link& l : too_long) {
+        const auto made = stack(rows<chain_link>(&l, 1));
+        REQUIRE(!made.has_value());
+        CHECK(made.error().code() == error_code::not_a_link);
+        CHECK(made.error().message().find("longer than 100 m: allowed") != text::npos);
+    }
+}
+
+TEST_CASE("a long name leaves room for what is wrong") {
+    const std::string name = std::string(39, 'n') + "\xC3\xA4" + std::string(260, 'x');
+    const chain_link crossed[] = {opens(name, 10_mm, {.upper = 0_um, .lower = 50_um})};
+    const auto made = stack(crossed);
+    REQUIRE(!made.has_value());
+    CHECK(made.error().message().find("nnn...' is from 10.05 to 10 mm: allowed is the lower limit first") !=
+          text::npos);
+    const chain_link short_enough[] = {opens(std::string_view(name).substr(0, 39), 10_mm, {0_um, 50_um})};
+    CHECK(stack(short_enough).error().message().find("nnn' is from") != text::npos);
 }

@@ -3,6 +3,7 @@
 
 // The way back: from what a pair must do, and what is in hand, to the sizes that do it.
 
+#include <fitwright/choose/choose.hpp>
 #include <fitwright/choose/fits_within.hpp>
 #include <fitwright/choose/mate.hpp>
 #include <fitwright/choose/next_reamer.hpp>

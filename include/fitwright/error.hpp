@@ -142,6 +142,8 @@ enum class error_code : std::uint8_t {
     nothing_to_draw,
     // of a material's figures
     figure_not_possible,
+    // of shims
+    not_a_shim,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.

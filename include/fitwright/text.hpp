@@ -43,6 +43,8 @@ public:
         while (first_[size_] != '\0') ++size_;
     }
 
+    text(std::nullptr_t) = delete; // no characters are text()
+
     constexpr text(const char* first, std::size_t size) noexcept : first_(first), size_(size) {}
 
     /// What others keep: std::string_view, std::string, whatever has its characters side by side.

@@ -3,6 +3,7 @@
 
 #include <fitwright/callout/write.hpp>
 #include <fitwright/choose.hpp>
+#include <fitwright/io/candidate.hpp>
 #include <fitwright/io/fits_within.hpp>
 #include <fitwright/io/tool.hpp>
 

@@ -68,7 +68,7 @@ constexpr void put_minutes(stack_text& t, const figure<plane_angle>& a) noexcept
     return t;
 }
 
-/// Mean, scatter and the share outside the window with its bounds, and what to mind.
+/// Mean, scatter and, where there is a window, the share outside with its bounds; and what to mind.
 [[nodiscard]] constexpr detail::stack_text written(const simulated_gap& s) noexcept {
     detail::stack_text t;
     t << s.samples << text(" tried from seed ");
@@ -76,10 +76,12 @@ constexpr void put_minutes(stack_text& t, const figure<plane_angle>& a) noexcept
     t << text(": mean ") << written(s.mean, {.decimals = 4}).view() << text(" mm, standard deviation ")
       << written(s.standard_deviation, {.decimals = 4}).view() << text(" mm, 99.73 % within ");
     detail::put_to_a_tenth(t, s.most_of_them);
-    t << text(" mm\n") << detail::in_per_cent(s.below).view() << text(" % below and ")
-      << detail::in_per_cent(s.above).view() << text(" % above the window, in truth ")
-      << detail::in_per_cent(s.outside_95.least).view() << text(" to ")
-      << detail::in_per_cent(s.outside_95.most).view() << text(" % outside (95 % confidence)");
+    t << text(" mm");
+    if (s.has_window)
+        t << text("\n") << detail::in_per_cent(s.below).view() << text(" % below and ")
+          << detail::in_per_cent(s.above).view() << text(" % above the window, in truth ")
+          << detail::in_per_cent(s.outside_95.least).view() << text(" to ")
+          << detail::in_per_cent(s.outside_95.most).view() << text(" % outside (95 % confidence)");
     detail::put_stack_doubts(t, s.doubts);
     return t;
 }

@@ -66,7 +66,8 @@ namespace detail {
 }
 /// By no more than a twentieth of the length they lie along.
 [[nodiscard]] constexpr bool is_spread(deviations d, length along) noexcept {
-    return d.lower <= d.upper && d.lower * 20 >= -along && d.upper * 20 <= along;
+    const std::int64_t most = along.nanometres() / 20; // nothing multiplied: any length may come in
+    return d.lower <= d.upper && d.lower.nanometres() >= -most && d.upper.nanometres() <= most;
 }
 [[nodiscard]] constexpr bool is_lash_length(length l) noexcept {
     return l > length() && l <= length::from_nanometres(10'000'000'000);

@@ -68,12 +68,25 @@ struct chain_link {
     return {.name = name, .nominal = nominal, .allowed = allowed, .effect = on_gap::closes};
 }
 
+namespace detail {
+
+/// Of limits with the lower as the nominal size. What is too far apart to subtract comes out as far that no
+/// chain takes it.
+[[nodiscard]] constexpr deviations above_lower(stated_limits l) noexcept {
+    constexpr std::int64_t far_out = INT64_MAX / 2;
+    const auto is_far = [](length end) { return end.nanometres() < -far_out || end.nanometres() > far_out; };
+    if (is_far(l.lower) || is_far(l.upper)) return {.upper = l.upper, .lower = length()};
+    return {.upper = l.upper - l.lower, .lower = length()};
+}
+
+} // namespace detail
+
 /// From limits without a class, `opens("housing", between(40_mm, 40.1_mm))`; the nominal size is the lower.
 [[nodiscard]] constexpr chain_link opens(text name, stated_limits l) noexcept {
-    return opens(name, l.lower, {.upper = l.upper - l.lower, .lower = length()});
+    return opens(name, l.lower, detail::above_lower(l));
 }
 [[nodiscard]] constexpr chain_link closes(text name, stated_limits l) noexcept {
-    return closes(name, l.lower, {.upper = l.upper - l.lower, .lower = length()});
+    return closes(name, l.lower, detail::above_lower(l));
 }
 
 /// From a hole's or a shaft's limits, `closes("pin", "8 m6"_shaft)`, or from a part as measured, by its

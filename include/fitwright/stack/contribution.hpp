@@ -19,10 +19,17 @@ struct contribution {
 inline constexpr std::int64_t longest_link = 100'000'000'000; // 100 m
 inline constexpr std::int64_t largest_factor = 1'000'000;
 
+/// No longer than a link may be; asked of every length before it is added to another.
+[[nodiscard]] constexpr bool is_link_length(length l) noexcept {
+    return l.nanometres() >= -longest_link && l.nanometres() <= longest_link;
+}
+[[nodiscard]] constexpr bool has_link_lengths(const chain_link& l) noexcept {
+    return is_link_length(l.nominal) && is_link_length(l.allowed.lower) && is_link_length(l.allowed.upper) &&
+           is_link_length(l.lower_limit()) && is_link_length(l.upper_limit());
+}
+
 [[nodiscard]] constexpr bool is_link(const chain_link& l) noexcept {
-    const std::int64_t lower = l.lower_limit().nanometres();
-    const std::int64_t upper = l.upper_limit().nanometres();
-    return lower >= -longest_link && lower <= upper && upper <= longest_link && l.factor.times > 0 &&
+    return has_link_lengths(l) && l.allowed.lower <= l.allowed.upper && l.factor.times > 0 &&
            l.factor.times <= largest_factor && l.factor.per > 0 && l.factor.per <= largest_factor;
 }
 
@@ -52,18 +59,27 @@ inline constexpr std::int64_t largest_factor = 1'000'000;
            2;
 }
 
+/// The name of a link in an error; of a long one its beginning, so that there is room for what is wrong.
+[[nodiscard]] constexpr fixed_text<43> short_name(text name) noexcept {
+    fixed_text<40> beginning;
+    beginning << name;
+    fixed_text<43> made;
+    made << beginning.view();
+    return beginning.is_cut() ? made << text("...") : made;
+}
+
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error not_a_link(const chain_link& l) noexcept {
     error::composer say(error_code::not_a_link);
-    if (l.lower_limit() > l.upper_limit())
+    const auto name = short_name(l.name);
+    if (!has_link_lengths(l))
+        return say << "the link '" << name.view() << "' is longer than 100 m: allowed is up to that";
+    if (l.allowed.lower > l.allowed.upper)
         return error::composer(error_code::limits_crossed)
-               << "the link '" << l.name << "' is from " << written(l.lower_limit()).view() << " to "
+               << "the link '" << name.view() << "' is from " << written(l.lower_limit()).view() << " to "
                << written(l.upper_limit()).view() << " mm: allowed is the lower limit first";
-    if (l.factor.times <= 0 || l.factor.per <= 0 || l.factor.times > largest_factor ||
-        l.factor.per > largest_factor)
-        return say
-               << "the link '" << l.name << "' counts " << l.factor.times << " times per " << l.factor.per
+    return say << "the link '" << name.view() << "' counts " << l.factor.times << " times per "
+               << l.factor.per
                << ": allowed are whole numbers from 1 to 1000000; what closes the gap says so by closes()";
-    return say << "the link '" << l.name << "' is longer than 100 m: allowed is up to that";
 }
 
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error chain_is_empty() noexcept {

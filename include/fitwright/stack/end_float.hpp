@@ -20,17 +20,30 @@ private:
     range<length> found_;
 };
 
+namespace detail {
+
+/// As long as a stack may be; asked before a length is added to another.
+[[nodiscard]] constexpr bool is_float_length(length l) noexcept {
+    constexpr length farthest = length::from_nanometres(1'000'000'000'000'000); // 1000 km
+    return -farthest <= l && l <= farthest;
+}
+
+} // namespace detail
+
 /// A float as measured: `measured_float{.size = 0.62_mm, .uncertainty = 10_um}`.
 struct measured_float {
     length size;
     length uncertainty;
 
     constexpr operator end_float() const noexcept {
+        // What is too far to add stands for itself; no shim is looked for then.
+        if (!detail::is_float_length(size)) return range<length>{size, size};
+        if (!detail::is_float_length(uncertainty)) return range<length>{uncertainty, uncertainty};
         return range<length>{size - uncertainty, size + uncertainty};
     }
 };
 
-/// A shim in hand; an entry for each piece.
+/// A shim in hand; an entry for each piece. Thicker than 0, up to 1 m.
 struct shim {
     length thickness;
     length plus_minus{};
@@ -49,8 +62,17 @@ struct shim_choice {
 
 namespace detail {
 
+[[nodiscard]] constexpr bool is_float(range<length> f) noexcept {
+    return is_float_length(f.least) && is_float_length(f.most) && f.least <= f.most;
+}
+
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error not_a_float(range<length> found,
                                                                     range<length> wanted) noexcept {
+    const length ends[] = {found.least, found.most, wanted.least, wanted.most};
+    for (const length end : ends)
+        if (!is_float_length(end))
+            return error::composer(error_code::chain_too_long)
+                   << "a float of " << written(end).view() << " mm: allowed is up to 1000 km";
     const bool is_found = found.least > found.most;
     const range<length> crossed = is_found ? found : wanted;
     return error::composer(error_code::window_crossed)
@@ -74,10 +96,27 @@ namespace detail {
 
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error none_in_hand(std::size_t shims,
                                                                      range<length> needed) noexcept {
-    return error::composer(error_code::no_shim_does)
-           << "none of the " << static_cast<std::int64_t>(shims)
-           << " shims in hand does, nor any two: it needs " << written(needed.least).view() << " to "
-           << written(needed.most).view() << " mm";
+    error::composer say(error_code::no_shim_does);
+    if (shims == 0) say << "there is no shim in hand";
+    else if (shims == 1) say << "the one shim in hand does not do";
+    else if (shims == 2) say << "neither of the 2 shims in hand does, nor both";
+    else say << "none of the " << static_cast<std::int64_t>(shims) << " shims in hand does, nor any two";
+    return say << ": it needs " << written(needed.least).view() << " to " << written(needed.most).view()
+               << " mm";
+}
+
+[[nodiscard]] constexpr bool is_shim(const shim& s) noexcept {
+    constexpr length thickest = length::from_nanometres(1'000'000'000);
+    return s.thickness > length() && s.thickness <= thickest && s.plus_minus >= length() &&
+           s.plus_minus <= thickest;
+}
+
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr error not_a_shim(std::size_t place,
+                                                                   const shim& s) noexcept {
+    return error::composer(error_code::not_a_shim)
+           << "shim no. " << static_cast<std::int64_t>(place + 1) << " is " << written(s.thickness).view()
+           << " +/- " << written(s.plus_minus).view()
+           << " mm: allowed are thicknesses above 0, up to 1000 mm, and +/- 0 or more";
 }
 
 /// The float with some thickness in it, which is as uncertain as it is.
@@ -96,19 +135,21 @@ namespace detail {
 
 /// From which thickness to which a shim brings the float into the window at both ends. Below zero where
 /// there is room for none; the least is then 0 or less also where the float is right without.
-/// Error: a float or window the wrong way round; a float that varies by more than the window is wide.
+/// Error: a float or window the wrong way round or beyond 1000 km; a float that varies by more than the window is wide.
 [[nodiscard]] constexpr result<range<length>> shim_needed(const end_float& f, range<length> wanted) noexcept {
     const range<length> found = f.found();
-    if (found.least > found.most || wanted.least > wanted.most) return detail::not_a_float(found, wanted);
+    if (!detail::is_float(found) || !detail::is_float(wanted)) return detail::not_a_float(found, wanted);
     if (found.most - found.least > wanted.most - wanted.least) return detail::float_varies(found, wanted);
     return range<length>{found.most - wanted.most, found.least - wanted.least};
 }
 
 /// The shim in hand, or the two, that bring the float into the window at both ends, nearest to its middle;
 /// one rather than two, none rather than one.
-/// Error: as of `shim_needed`; no shim in hand does, and then which thickness would.
+/// Error: a shim that is none; as of `shim_needed`; no shim in hand does, and then which thickness would.
 [[nodiscard]] constexpr result<shim_choice> choose_shim(const end_float& f, range<length> wanted,
                                                         rows<shim> in_hand) noexcept {
+    for (std::size_t i = 0; i < in_hand.size(); ++i)
+        if (!detail::is_shim(in_hand[i])) return detail::not_a_shim(i, in_hand[i]);
     const auto needed = shim_needed(f, wanted);
     if (!needed) return needed.error();
     const range<length> found = f.found();

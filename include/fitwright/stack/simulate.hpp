@@ -10,14 +10,17 @@
 
 namespace fitwright {
 
+/// As a window: every gap is good.
+inline constexpr range<length> any_gap{length::from_nanometres(-INT64_MAX),
+                                       length::from_nanometres(INT64_MAX)};
+
 /// What to try. `simulation{.seed = 1, .samples = 100'000, .comes_out = scatter::normal}`
 struct simulation {
     std::uint64_t seed;
     std::int64_t samples;
     scatter comes_out; ///< for each link that has no way of its own
     double sigmas = 3; ///< in half a tolerance, of links that come out normal: 3 is Cp = 1, 4 is Cp = 1.33
-    /// Which gaps are good; all of them if not said.
-    range<length> wanted{length::from_nanometres(-INT64_MAX), length::from_nanometres(INT64_MAX)};
+    range<length> wanted = any_gap; ///< which gaps are good, the least first
 };
 
 /// What the tried assemblies came to.
@@ -28,6 +31,7 @@ struct simulated_gap {
     length standard_deviation;  ///< to the nearest nanometre
     range<length> seen;         ///< the least and the greatest gap of all
     range<length> most_of_them; ///< 99.73 % lie between, to a thousandth of the worst case
+    bool has_window = false;    ///< whether a window was asked about; the three below are nothing without one
     double below = 0;           ///< the share that came out under the window
     double above = 0;           ///< and over it
     range<double> outside_95; ///< between these bounds lies the share outside, with 95 % confidence (Wilson)
@@ -109,19 +113,18 @@ public:
         made.seen = {from_middle(static_cast<double>(least_ >> step_bits)),
                      from_middle(static_cast<double>((most_ >> step_bits) + 1))};
         made.most_of_them = {quantile(0.00135), quantile(0.99865)};
+        made.from = sources::tried_by_simulation;
+        made.has_window = s.wanted != any_gap;
+        if (!made.has_window) return made;
         made.below = static_cast<double>(below_) / count;
         made.above = static_cast<double>(above_) / count;
         made.outside_95 = wilson(static_cast<double>(below_ + above_) / count, count);
-        if (below_ + above_ < 10 && is_window(s.wanted)) made.doubts |= stack_doubt::few_outside;
-        made.from = sources::tried_by_simulation;
+        if (below_ + above_ < 10) made.doubts |= stack_doubt::few_outside;
         return made;
     }
 
 private:
     static constexpr int bin_bits = 11; // 2048 bins over twice the worst case
-    [[nodiscard]] static constexpr bool is_window(range<length> w) noexcept {
-        return w.least.nanometres() != -INT64_MAX || w.most.nanometres() != INT64_MAX;
-    }
     [[nodiscard]] constexpr double nanometres_per_step() const noexcept {
         return static_cast<double>(std::int64_t{1} << 8) /
                static_cast<double>(std::int64_t{1} << scale_.fine);
@@ -195,6 +198,10 @@ constexpr void add_link(std::int64_t (&gaps)[trial_tally::block], std::size_t ho
 
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error not_a_simulation(const simulation& s) noexcept {
     error::composer say(error_code::not_a_simulation);
+    if (s.wanted.least > s.wanted.most)
+        return error::composer(error_code::window_crossed)
+               << "a gap wanted of " << written(s.wanted.least).view() << " to "
+               << written(s.wanted.most).view() << " mm: allowed is the least first";
     if (s.samples < 2 || s.samples > 4'000'000'000)
         return say << s.samples << " samples: allowed are 2 to 4000000000";
     if (s.comes_out == scatter::not_stated)
@@ -204,7 +211,7 @@ constexpr void add_link(std::int64_t (&gaps)[trial_tally::block], std::size_t ho
 
 [[nodiscard]] constexpr bool is_simulation(const simulation& s) noexcept {
     return s.samples >= 2 && s.samples <= 4'000'000'000 && s.comes_out != scatter::not_stated &&
-           s.sigmas >= 1 && s.sigmas <= 10;
+           s.sigmas >= 1 && s.sigmas <= 10 && s.wanted.least <= s.wanted.most;
 }
 
 } // namespace detail
@@ -214,7 +221,7 @@ constexpr void add_link(std::int64_t (&gaps)[trial_tally::block], std::size_t ho
 /// Links are independent and centred in their limits. Each takes the random numbers of a block of 512
 /// samples at a time, in the order of the chain.
 /// Error: as of `stack`; limits that lie more than 1 m apart in the sum; fewer than 2 samples, or more than 4
-/// thousand million; a scatter that is not stated; sigmas outside 1 to 10.
+/// thousand million; a scatter that is not stated; sigmas outside 1 to 10; a window the wrong way round.
 [[nodiscard]] constexpr result<simulated_gap> simulate(rows<chain_link> links, const simulation& s) noexcept {
     if (!detail::is_simulation(s)) return detail::not_a_simulation(s);
     const auto worst = detail::contribution_of(links);

@@ -49,9 +49,17 @@ namespace detail {
     return l >= length() && l <= length::from_nanometres(10'000'000);
 }
 
+/// No length beyond any pin; asked before they are added.
+template <side Side> [[nodiscard]] constexpr bool are_pin_lengths(const size_limits<Side>& l) noexcept {
+    constexpr length longest = length::from_nanometres(1'000'000'000);
+    return -longest <= l.nominal() && l.nominal() <= longest && -longest <= l.lower_deviation() &&
+           l.lower_deviation() <= longest && -longest <= l.upper_deviation() &&
+           l.upper_deviation() <= longest;
+}
+
 [[nodiscard]] constexpr bool is_pin_fit(const fit& f) noexcept {
-    return f.shaft().lower_limit() > length() && f.shaft().tolerance() >= length() &&
-           f.hole().tolerance() >= length() &&
+    return are_pin_lengths(f.hole()) && are_pin_lengths(f.shaft()) && f.shaft().lower_limit() > length() &&
+           f.shaft().tolerance() >= length() && f.hole().tolerance() >= length() &&
            f.hole().upper_limit() <= length::from_nanometres(1'000'000'000);
 }
 
@@ -87,11 +95,12 @@ namespace detail {
 /// goes on: c1 + c2 >= 2 (t dowels + t holes), the clearances being the least on diameter.
 /// Error: a distance not above zero; tolerances outside 0 to 10 mm; a pair without clearance.
 [[nodiscard]] constexpr result<second_hole> second_hole_for(const two_dowels& d) noexcept {
-    const length given = d.first.min_clearance();
     if (d.distance <= length() || !detail::is_plus_minus(d.dowels_plus_minus) ||
         !detail::is_plus_minus(d.holes_plus_minus) || !detail::is_pin_fit(d.first) ||
-        !detail::is_pin_fit(d.second) || given < length() || d.second.min_clearance() < length())
+        !detail::is_pin_fit(d.second) || d.first.min_clearance() < length() ||
+        d.second.min_clearance() < length())
         return detail::dowels_do_not_go(d);
+    const length given = d.first.min_clearance();
     const length both_ways = (d.dowels_plus_minus + d.holes_plus_minus) * 2;
     const length taken = both_ways > given ? both_ways - given : length();
     const length dowel = d.second.shaft().upper_limit();
