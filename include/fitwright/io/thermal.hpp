@@ -24,7 +24,7 @@ template <std::size_t Longest> [[nodiscard]] constexpr fixed_text<Longest + 4> s
     if (cut.is_cut()) made << text("...");
     return made;
 }
-[[nodiscard]] constexpr fixed_text<64> short_name(text name) noexcept { return shortened<60>(name); }
+[[nodiscard]] constexpr fixed_text<64> bounded_name(text name) noexcept { return shortened<60>(name); }
 
 inline constexpr std::int64_t tenth_of_a_micrometre = 100; // nm
 
@@ -118,9 +118,9 @@ template <side Side>
 /// A line each: "tightest in cool-down: clearance …", "loosest in warm-up: clearance …".
 [[nodiscard]] constexpr detail::thermal_text written(const worst_moments_of_fit& w) noexcept {
     detail::thermal_text t;
-    t << text("tightest in ") << detail::short_name(w.tightest.state).view() << text(": ")
+    t << text("tightest in ") << detail::bounded_name(w.tightest.state).view() << text(": ")
       << detail::written_clearance(w.tightest.fit).view() << text("\nloosest in ")
-      << detail::short_name(w.loosest.state).view() << text(": ")
+      << detail::bounded_name(w.loosest.state).view() << text(": ")
       << detail::written_clearance(w.loosest.fit).view();
     return t << detail::written_doubts(w.doubts).view();
 }
@@ -144,7 +144,7 @@ template <side Side>
     case happening::not_up_to_heating_limit:
     case happening::not_where_expansion_is_known:
         t << text(", ") << detail::written_celsius(c.looked_upto).view() << text(" (")
-          << detail::short_name(c.limited_by).view() << text(")");
+          << detail::bounded_name(c.limited_by).view() << text(")");
         break;
     case happening::at_20_degC_already: break;
     }

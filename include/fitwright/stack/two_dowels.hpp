@@ -51,10 +51,10 @@ namespace detail {
 
 /// No length beyond any pin; asked before they are added.
 template <side Side> [[nodiscard]] constexpr bool are_pin_lengths(const size_limits<Side>& l) noexcept {
-    constexpr length longest = length::from_nanometres(1'000'000'000);
-    return -longest <= l.nominal() && l.nominal() <= longest && -longest <= l.lower_deviation() &&
-           l.lower_deviation() <= longest && -longest <= l.upper_deviation() &&
-           l.upper_deviation() <= longest;
+    constexpr length longest_pin = length::from_nanometres(1'000'000'000);
+    return -longest_pin <= l.nominal() && l.nominal() <= longest_pin && -longest_pin <= l.lower_deviation() &&
+           l.lower_deviation() <= longest_pin && -longest_pin <= l.upper_deviation() &&
+           l.upper_deviation() <= longest_pin;
 }
 
 [[nodiscard]] constexpr bool is_pin_fit(const fit& f) noexcept {
