@@ -534,3 +534,50 @@ TEST_CASE("what can't be worked out says why") {
     CHECK(bell->quantile(1).error().code() == error_code::not_a_share);
     CHECK(even->share_inside({10_um, 0_um}) == 0);
 }
+
+TEST_CASE("lengths beyond any part are refused before they are added") {
+    const length least = length::from_nanometres(INT64_MIN);
+    const length most = length::from_nanometres(INT64_MAX);
+    const fit good = "25 H7/k6"_fit;
+    const spread even = spread::both(sizes::uniform());
+    const fit bad[] = {{good.hole(), shaft_limits(25_mm, {.upper = 0_um, .lower = least})},
+                       {good.hole(), shaft_limits(least, {.upper = 0_um, .lower = -1_um})},
+                       {hole_limits(most, {.upper = most, .lower = 0_um}), good.shaft()},
+                       {hole_limits(25_mm, {.upper = most, .lower = least}), good.shaft()}};
+    for (const fit& f : bad) {
+        const auto c = clearances(f, even);
+        REQUIRE(!c.has_value());
+        CHECK(c.error().code() == error_code::limits_too_far_apart);
+        CHECK(c.error().message().find("lies beyond 100 m; allowed") != text::npos);
+        CHECK(!probability(f, {0_um, 10_um}, even).has_value());
+    }
+    for (const length sigma : {most, length::from_nanometres(10'000'000'001)})
+        CHECK(clearances(good, spread::both(sizes::of({25_mm, sigma, 30}))).error().code() ==
+              error_code::limits_too_far_apart);
+    CHECK(probability(good, {least, most}, even)->inside == 1);
+}
+
+TEST_CASE("a press is needed where pairs interfere, whatever the limits say") {
+    constexpr clearance_window any{-100_um, 100_um};
+    const auto care = [&](const fit& f, const spread& s) { return probability(f, any, s)->take_care; };
+    const fit slide = "25 H7/g6"_fit; // 7 um at least
+    CHECK(care(slide, spread::both(sizes::uniform())).empty());
+    CHECK(care(slide, spread::both(sizes::normal({.cp = 0.5}))).contains(caution::press_force));
+    CHECK(care(slide, spread::both(sizes::normal({.cp = 0.5}).inspected())).empty());
+    // a transition fit of which the parts as measured all go together
+    const fit either = "25 H7/k6"_fit;
+    CHECK(care(either, spread::both(sizes::uniform())).contains(caution::press_force));
+    CHECK(care(either, {sizes::of({25.02_mm, 100_nm, 30}), sizes::of({25.003_mm, 100_nm, 30})}).empty());
+}
+
+TEST_CASE("a narrow strip of a wide bell keeps its scatter") {
+    // as even as can be: width over the root of 12, though the bell is up to 100 000 times as wide
+    const fit f = pair_of(25_mm, 25.010_mm, 24_mm, 24_mm);
+    for (const length sigma : {3_mm, 30_mm, 300_mm, 1000_mm}) {
+        const auto c =
+            clearances(f, {.hole = sizes::of({25.005_mm, sigma, 30}).inspected(), .shaft = sizes::uniform()});
+        REQUIRE(c.has_value());
+        CHECK(c->sigma() == 2887_nm);
+        CHECK(c->mean() == 1.005_mm);
+    }
+}

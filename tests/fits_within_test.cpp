@@ -80,6 +80,7 @@ bool allowed_by_hand(const known_class<side::hole>& h, const known_class<side::s
 
 /// A pair with what it is ranked by, in the order of the ranking.
 struct ranked {
+    bool fine_miss; ///< out of the window, with a grade finer than IT6
     std::int64_t miss;
     int rank;
     std::int64_t narrower, wider; ///< tolerances, negative: the wider the better
@@ -88,8 +89,9 @@ struct ranked {
     class_pair classes{hole_h7, shaft_h6};
 
     auto key() const {
-        return std::tuple(miss, rank, narrower, wider, hole_is_finer, classes.hole.position != position::h,
-                          off_middle, classes.hole.position, classes.shaft.position);
+        return std::tuple(fine_miss, miss, rank, narrower, wider, hole_is_finer,
+                          classes.hole.position != position::h, off_middle, classes.hole.position,
+                          classes.shaft.position);
     }
 };
 
@@ -106,19 +108,21 @@ by_hand every_pair(const std::vector<known_class<side::hole>>& holes,
     const std::int64_t most = w.most.nanometres();
     std::vector<ranked> within;
     std::vector<ranked> misses;
-    std::int64_t bar = INT64_MAX; // misses beyond it are not among the best
+    std::pair bar(true, INT64_MAX); // misses beyond it are not among the best
     for (const auto& h : holes)
         for (const auto& s : shafts) {
             const std::int64_t tight = least - (h.lower - s.upper);
             const std::int64_t loose = (h.upper - s.lower) - most;
             const std::int64_t miss = tight > loose ? tight : loose;
-            if (miss > 0 && (found.total > 0 || miss > bar)) continue;
+            const bool fine = h.c.grade < grade::it6 || s.c.grade < grade::it6;
+            if (miss > 0 && (found.total > 0 || std::pair(fine, miss) > bar)) continue;
             if (!allowed_by_hand(h, s, o)) continue;
             if (miss <= 0) ++found.total;
             const std::int64_t th = h.upper - h.lower;
             const std::int64_t ts = s.upper - s.lower;
             auto& list = miss <= 0 ? within : misses;
-            list.push_back({(std::max)(miss, std::int64_t{0}),
+            list.push_back({miss > 0 && fine,
+                            (std::max)(miss, std::int64_t{0}),
                             rank_by_hand(h, s),
                             -(std::min)(th, ts),
                             -(std::max)(th, ts),
@@ -130,7 +134,7 @@ by_hand every_pair(const std::vector<known_class<side::hole>>& holes,
                                  misses.end(),
                                  [](const auto& a, const auto& b) { return a.key() < b.key(); });
                 misses.resize(wanted + 1);
-                bar = misses.back().miss;
+                bar = {misses.back().fine_miss, misses.back().miss};
             }
         }
     found.best = found.total > 0 ? within : misses;
@@ -253,7 +257,8 @@ TEST_CASE("each has its reasons, for and against") {
     CHECK(first.reasons.contains(fit_reason::preferred_fit));
     CHECK(first.reasons.contains(fit_reason::hole_basis));
     CHECK(!first.reasons.contains(fit_reason::fine_work));
-    CHECK((*fits_within(25_mm, {-5_um, 5_um}))[0].reasons.contains(fit_reason::fine_work));
+    CHECK((*fits_within(25_mm, {0_um, 18_um}))[0].reasons.contains(fit_reason::fine_work));
+    CHECK((*fits_within(25_mm, {-5_um, 5_um}))[0].reasons.contains(fit_reason::gauge_makers_work));
     CHECK(fits_within<1>(25_mm, {7_um, 41_um})->size() == 1);
 
     // of all that lie within, one at least has the widest tolerances
@@ -285,8 +290,8 @@ TEST_CASE("each has its reasons, for and against") {
     CHECK(!any_seen_after);
 
     using enum fit_reason;
-    for (const fit_reason r : {preferred_fit, preferred_classes, hole_basis, shaft_basis, widest_tolerances,
-                               fine_work, value_not_seen})
+    for (const fit_reason r : {preferred_fit, preferred_classes, hole_basis, reamers_sold, shaft_basis,
+                               stock_sold, widest_tolerances, fine_work, gauge_makers_work, value_not_seen})
         CHECK(!in_words(r).empty());
     CHECK((preferred_fit | fine_work).contains(fine_work));
 }
@@ -306,6 +311,82 @@ TEST_CASE("nearest misses, to the nanometre") {
     REQUIRE(nothing.has_value());
     CHECK((*nothing)[0].miss() > 0_nm);
     for (std::size_t i = 1; i < nothing->size(); ++i) CHECK((*nothing)[i].miss() >= (*nothing)[i - 1].miss());
+}
+
+TEST_CASE("a miss that a reamer makes comes before a nearer one that only a gauge-maker does") {
+    const auto any = fits_within(8_mm, {3.5_um, 3.5_um});
+    REQUIRE(any.has_value());
+    CHECK(!any->lie_within());
+    for (const found_fit& f : *any) {
+        CHECK(f.classes.hole.grade >= grade::it6);
+        CHECK(f.classes.shaft.grade >= grade::it6);
+    }
+    // where there are fewer of those than room, the fine ones follow, and are nearer: H7 to h5 and h4, say
+    const auto few =
+        fits_within<400>(8_mm, {3.5_um, 3.5_um}, {.basis = basis_choice::shaft, .hole = hole_h7});
+    REQUIRE(few.has_value());
+    REQUIRE(few->size() > 2);
+    CHECK((*few)[0].classes.shaft == shaft_h6);
+    bool any_fine = false;
+    for (const found_fit& f : *few) {
+        const bool fine = f.classes.shaft.grade < grade::it6;
+        CHECK(fine >= any_fine);
+        any_fine = fine;
+    }
+    CHECK(any_fine);
+    CHECK((*few)[few->size() - 1].classes.shaft.grade < grade::it6);
+}
+
+TEST_CASE("a given part that takes up the window by itself is named") {
+    // 8 H7 has 15 um, and so has the window: any shaft at all is one too many
+    const auto none = fits_within(8_mm, {5_um, 20_um}, {.hole = hole_h7});
+    REQUIRE(none.has_value());
+    CHECK(!none->lie_within());
+    CHECK(none->too_wide() == 15_um);
+    CHECK(none->window() == 15_um);
+    std::ostringstream out;
+    out << *none;
+    CHECK(out.str().find("none within: the given part's tolerance of 0.015 mm alone takes up the window of "
+                         "0.015 mm, and no mate helps; the nearest:\n") == 0);
+    // a nanometre wider, and it is no longer the hole alone
+    CHECK(fits_within(8_mm, {5_um, 20.001_um}, {.hole = hole_h7})->too_wide() == 0_nm);
+    // h6 has 9 um; the wider of both is named
+    CHECK(fits_within(8_mm, {0_um, 8_um}, {.shaft = shaft_h6})->too_wide() == 9_um);
+    CHECK(fits_within(8_mm, {0_um, 8_um}, {.hole = hole_h7, .shaft = shaft_h6})->too_wide() == 15_um);
+    CHECK(fits_within(8_mm, {0_um, 40_um}, {.hole = hole_h7})->too_wide() == 0_nm);
+}
+
+TEST_CASE("reamers, stock and gauge-makers only where there are such") {
+    using enum fit_reason;
+    const auto reasons = [](length nominal, hole_class h, shaft_class s) {
+        return (*fits_within<1>(nominal, {-2_mm, 2_mm}, {.hole = h, .shaft = s}))[0].reasons;
+    };
+    const auto is_reamed = [&](length nominal, int g) {
+        return reasons(nominal, {position::h, grade(g)}, shaft_g6).contains(reamers_sold);
+    };
+    for (int g = 1; g <= 12; ++g) CHECK(is_reamed(8_mm, g) == (g >= 6 && g <= 9));
+    CHECK(is_reamed(1_mm, 7));
+    CHECK(!is_reamed(0.999_mm, 7));
+    CHECK(is_reamed(50_mm, 7));
+    CHECK(!is_reamed(50.001_mm, 7));
+    CHECK(!reasons(8_mm, hole_g7, shaft_g6).contains(reamers_sold));
+    CHECK(reasons(8_mm, {position::h, grade::it12}, shaft_g6).contains(hole_basis));
+
+    const auto is_stock = [&](length nominal, int g) {
+        return reasons(nominal, hole_h7, {position::h, grade(g)}).contains(stock_sold);
+    };
+    for (int g = 1; g <= 13; ++g) CHECK(is_stock(8_mm, g) == (g == 6 || g == 8 || g == 9 || g == 11));
+    CHECK(is_stock(100_mm, 6));
+    CHECK(!is_stock(100.001_mm, 6));
+    CHECK(!reasons(8_mm, hole_h7, shaft_g6).contains(stock_sold));
+
+    for (int g = 1; g <= 7; ++g) {
+        const auto of_shaft = reasons(8_mm, hole_h7, {position::h, grade(g)});
+        CHECK(of_shaft.contains(gauge_makers_work) == (g < 4));
+        CHECK(of_shaft.contains(fine_work) == (g == 4 || g == 5));
+    }
+    CHECK(speaks_against(gauge_makers_work));
+    CHECK(!speaks_against(widest_tolerances));
 }
 
 TEST_CASE("written, with its reasons and its miss") {

@@ -98,7 +98,8 @@ std::vector<fact> facts_of(const float_answer& a) {
                     mm(a.chain.worst_case.least), mm(a.chain.worst_case.most), mm(a.wanted.least),
                     mm(a.wanted.most)));
     say(fmt::format("{} to {} mm in 99.73 % of all, by the root of squares",
-                    mm(a.chain.root_sum_square.least), mm(a.chain.root_sum_square.most)));
+                    mm(one_um * multiples_below(a.chain.root_sum_square.least, one_um)),
+                    mm(one_um * multiples_above(a.chain.root_sum_square.most, one_um))));
     all.push_back({"shims", a.for_all});
     for (const shim_row& r : a.by_measure)
         all.push_back({"shims", fmt::format("float measured {} to {} mm: {}", mm(r.measured.least),

@@ -101,8 +101,9 @@ private:
 
 /// The distribution of the clearance of a fit, hole and shaft spread as stated and paired at random.
 /// `constexpr` where both shapes are made of straight lines.
-/// Error: limits that are crossed; a Cp not from 0.1 to 100, a shift not from -1 to 1; a batch without two
-/// parts or without spread; a bell of which next to nothing passes the inspection.
+/// Error: limits that are crossed, beyond 100 m or more than 10 m apart; a Cp not from 0.1 to 100, a shift not
+/// from -1 to 1; a batch without two parts or without spread; a bell of which next to nothing passes the
+/// inspection.
 [[nodiscard]] constexpr result<clearance_distribution> clearances(const fit& f, const spread& s) noexcept;
 
 namespace detail {
@@ -117,12 +118,24 @@ namespace detail {
            << (has_ends ? text() : text(", without 0 and 1 themselves: a bell not inspected has no end"));
 }
 
+/// No length beyond 100 m; asked before they are added.
+template <side Side> [[nodiscard]] constexpr bool are_lengths_of_a_part(const size_limits<Side>& l) noexcept {
+    const auto is_one = [](length part) {
+        constexpr length hundred_metres = length::from_nanometres(100'000'000'000);
+        return -hundred_metres <= part && part <= hundred_metres;
+    };
+    return is_one(l.nominal()) && is_one(l.lower_deviation()) && is_one(l.upper_deviation());
+}
+
 template <side Side>
 [[nodiscard]] constexpr result<placed_part>
 placed_if_possible(const size_distribution& d, const size_limits<Side>& limits, length origin) noexcept {
     constexpr double least_kept = 1e-6;
     using shape = size_distribution::shape_kind;
     const text part = Side == side::hole ? "hole" : "shaft";
+    if (!are_lengths_of_a_part(limits))
+        return error::composer(error_code::limits_too_far_apart)
+               << "a limit of the " << part << " lies beyond 100 m; allowed: up to that";
     if (limits.tolerance() < length())
         return error::composer(error_code::limits_crossed)
                << "the limits of the " << part << " are " << written(limits.lower_limit()).view() << " to "
@@ -134,7 +147,8 @@ placed_if_possible(const size_distribution& d, const size_limits<Side>& limits, 
         return away > farthest || away < -farthest;
     };
     const bool mean_beyond =
-        d.shape() == shape::batch && (is_beyond(d.batch().mean) || is_beyond(origin + d.batch().sigma));
+        d.shape() == shape::batch &&
+        (is_beyond(d.batch().mean) || static_cast<double>(d.batch().sigma.nanometres()) > farthest);
     if (is_beyond(limits.lower_limit()) || is_beyond(limits.upper_limit()) || mean_beyond)
         return error::composer(error_code::limits_too_far_apart)
                << "the " << part
@@ -224,7 +238,8 @@ constexpr result<clearance_window> clearance_distribution::central(double share)
 }
 
 constexpr result<clearance_distribution> clearances(const fit& f, const spread& s) noexcept {
-    const length origin = f.hole().lower_limit();
+    // Of a hole that can't be, any origin: it is refused before it is used.
+    const length origin = detail::are_lengths_of_a_part(f.hole()) ? f.hole().lower_limit() : length();
     const auto hole = detail::placed_if_possible(s.hole, f.hole(), origin);
     if (!hole) return hole.error();
     const auto shaft = detail::placed_if_possible(s.shaft, f.shaft(), origin);

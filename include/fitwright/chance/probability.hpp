@@ -12,7 +12,7 @@ struct share_of_pairs {
     double looser;      ///< than its most
     double error_bound; ///< how far any of them may be off for want of digits
     flags<chance_doubt> doubts;
-    cautions take_care; ///< pairs that may interfere need a press, not a hammer
+    cautions take_care; ///< where some pairs interfere: they need a press, not a hammer
     source from;
 };
 
@@ -31,13 +31,15 @@ struct share_of_pairs {
     const double tighter = c->share_below(w.least);
     const double looser = c->share_above(w.most);
     const double inside = 1 - tighter - looser;
+    // Whatever the limits say: of a bell that is not inspected, a clearance fit too has pairs that interfere.
+    const bool any_interfere = c->share_interfering() > c->error_bound();
     return share_of_pairs{
         .inside = inside < 0 ? 0 : inside,
         .tighter = tighter,
         .looser = looser,
         .error_bound = c->error_bound(),
         .doubts = c->doubts(),
-        .take_care = f.kind() == fit_kind::clearance ? cautions() : caution::press_force,
+        .take_care = any_interfere ? caution::press_force : cautions(),
         .from = c->from(),
     };
 }

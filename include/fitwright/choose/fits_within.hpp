@@ -31,6 +31,18 @@ namespace detail {
     return true;
 }
 
+/// Reamers and plug gauges as the catalogues have them: H6 to H9, 1 to 50 mm.
+[[nodiscard]] constexpr bool are_reamers_sold(length nominal, hole_class c) noexcept {
+    return c.position == position::h && c.grade >= grade::it6 && c.grade <= grade::it9 &&
+           nominal >= length::from_nanometres(1'000'000) && nominal <= length::from_nanometres(50'000'000);
+}
+/// Stock: ground to h6 and h8, drawn to h9 and h11, up to 100 mm.
+[[nodiscard]] constexpr bool is_stock_sold(length nominal, shaft_class c) noexcept {
+    const bool is_sold_grade =
+        c.grade == grade::it6 || c.grade == grade::it8 || c.grade == grade::it9 || c.grade == grade::it11;
+    return c.position == position::h && is_sold_grade && nominal <= length::from_nanometres(100'000'000);
+}
+
 /// What speaks for a fit, and against it.
 [[nodiscard]] constexpr flags<fit_reason> fit_reasons_of(const pair_candidate& c, const fit& f,
                                                          int widest) noexcept {
@@ -39,14 +51,27 @@ namespace detail {
     if (c.rank == pair_rank::preferred_classes || c.rank == pair_rank::preferred_on_a_basis)
         reasons |= fit_reason::preferred_classes;
     if (c.classes.hole.position == position::h) reasons |= fit_reason::hole_basis;
+    if (are_reamers_sold(f.hole().nominal(), c.classes.hole)) reasons |= fit_reason::reamers_sold;
     if (c.classes.shaft.position == position::h) reasons |= fit_reason::shaft_basis;
+    if (is_stock_sold(f.shaft().nominal(), c.classes.shaft)) reasons |= fit_reason::stock_sold;
     if (c.order == widest) reasons |= fit_reason::widest_tolerances;
-    if (c.classes.hole.grade < grade::it6 || c.classes.shaft.grade < grade::it6)
-        reasons |= fit_reason::fine_work;
+    const grade finer =
+        c.classes.hole.grade < c.classes.shaft.grade ? c.classes.hole.grade : c.classes.shaft.grade;
+    if (finer < grade::it4) reasons |= fit_reason::gauge_makers_work;
+    else if (finer < grade::it6) reasons |= fit_reason::fine_work;
     if (f.hole().origin().how_sure != confidence::published ||
         f.shaft().origin().how_sure != confidence::published)
         reasons |= fit_reason::value_not_seen;
     return reasons;
+}
+
+/// The wider tolerance of the parts that are given.
+[[nodiscard]] constexpr length given_tolerance(length nominal, const fit_options& options) noexcept {
+    const length hole =
+        options.hole.is_given() ? limits(nominal, options.hole.given())->tolerance() : length();
+    const length shaft =
+        options.shaft.is_given() ? limits(nominal, options.shaft.given())->tolerance() : length();
+    return hole > shaft ? hole : shaft;
 }
 
 [[nodiscard]] constexpr found_fit found_pair(length nominal, clearance_window w, const pair_candidate& c,
@@ -68,7 +93,8 @@ namespace detail {
 } // namespace detail
 
 /// Every pair of ISO 286 classes at a nominal size whose clearance, from least to most, lies inside a window;
-/// the best `Capacity` of them and the total. Where none does, the pairs that stick out of it by least.
+/// the best `Capacity` of them and the total. Where none does, the pairs that stick out of it by least, those
+/// with a grade finer than IT6 after all others; `too_wide()` says where a given part alone is the reason.
 ///
 /// The best are, in this order: the preferred fits; pairs of preferred classes, first those with an H hole or
 /// an h shaft; other pairs with one of these; others; those with a value that was not seen in print. Among
@@ -94,6 +120,7 @@ template <std::size_t Capacity = 16>
                << " mm; allowed: other classes, grades or basis, or all_classes";
     found_fits<Capacity> list;
     list.count(all.total);
+    if (all.total == 0) list.hold_against(w.most - w.least, detail::given_tolerance(nominal, options));
     for (std::size_t i = 0; i < best.size(); ++i)
         list.add(detail::found_pair(nominal, w, best[i], all.widest));
     return list;

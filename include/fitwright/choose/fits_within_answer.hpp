@@ -49,15 +49,18 @@ struct fit_options {
     grade coarsest = grade::it18;         ///< of either part
 };
 
-/// What speaks for a fit, and the last two against it.
+/// What speaks for a fit, and the last three against it.
 enum class fit_reason : std::uint16_t {
     preferred_fit = 1,
     preferred_classes = 2,
     hole_basis = 4,
-    shaft_basis = 8,
-    widest_tolerances = 16,
-    fine_work = 32,
-    value_not_seen = 64,
+    reamers_sold = 8,
+    shaft_basis = 16,
+    stock_sold = 32,
+    widest_tolerances = 64,
+    fine_work = 128,
+    gauge_makers_work = 256,
+    value_not_seen = 512,
 };
 [[nodiscard]] constexpr flags<fit_reason> operator|(fit_reason a, fit_reason b) noexcept {
     return flags<fit_reason>(a) | b;
@@ -68,14 +71,20 @@ enum class fit_reason : std::uint16_t {
     switch (r) {
     case fit_reason::preferred_fit: return "a preferred fit of ISO 286-1";
     case fit_reason::preferred_classes: return "both classes preferred by ISO 286-1";
-    case fit_reason::hole_basis: return "an H hole: reamers and plug gauges are sold for it";
-    case fit_reason::shaft_basis: return "an h shaft: ground and drawn stock comes so";
+    case fit_reason::hole_basis: return "an H hole";
+    case fit_reason::reamers_sold: return "reamers and plug gauges are sold for the hole";
+    case fit_reason::shaft_basis: return "an h shaft";
+    case fit_reason::stock_sold: return "ground and drawn stock comes as the shaft";
     case fit_reason::widest_tolerances: return "the widest tolerances that the window takes";
     case fit_reason::fine_work: return "finer than IT6: grind, hone or lap";
+    case fit_reason::gauge_makers_work: return "finer than IT4: gauge-maker's work";
     case fit_reason::value_not_seen: return "a value that was not seen in print: check it in the standard";
     }
     return "";
 }
+
+/// Whether a reason speaks against the fit.
+[[nodiscard]] constexpr bool speaks_against(fit_reason r) noexcept { return r >= fit_reason::fine_work; }
 
 /// A pair of classes held against the window.
 struct found_fit {
@@ -95,7 +104,8 @@ struct found_fit {
 };
 
 /// The best fits, the best first, at most `Capacity`; and how many there are in all. Where none lies
-/// within the window, the nearest misses instead, the nearest first.
+/// within the window, the nearest misses instead: first those without a grade finer than IT6, then the
+/// nearest first.
 template <std::size_t Capacity> class found_fits {
 public:
     [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
@@ -109,6 +119,16 @@ public:
     /// False where the list has misses.
     [[nodiscard]] constexpr bool lie_within() const noexcept { return total_ > 0; }
 
+    /// The tolerance of a given part that alone is at least as wide as the window, so that no mate helps: give
+    /// another class, or widen the window. 0 if none is.
+    [[nodiscard]] constexpr length too_wide() const noexcept { return too_wide_; }
+    /// How wide the window is.
+    [[nodiscard]] constexpr length window() const noexcept { return window_; }
+
+    constexpr void hold_against(length width, length given_tolerance) noexcept {
+        window_ = width;
+        too_wide_ = given_tolerance >= width ? given_tolerance : length();
+    }
     constexpr void add(const found_fit& f) noexcept { fits_[size_++] = f; }
     constexpr void count(std::size_t all_within) noexcept { total_ = all_within; }
 
@@ -116,6 +136,8 @@ private:
     found_fit fits_[Capacity] = {};
     std::size_t size_ = 0;
     std::size_t total_ = 0;
+    length window_;
+    length too_wide_;
 };
 
 } // namespace fitwright

@@ -60,6 +60,7 @@ constexpr void for_each_run(const class_table& holes, const class_table& shafts,
 
 /// A pair on its way into the list.
 struct pair_candidate {
+    bool is_fine_miss = false; ///< sticks out, though it has a grade finer than IT6
     std::int64_t miss = 0;
     std::int64_t off_middle = 0; ///< from the middle of the window to that of the clearance; twice
     pair_rank rank = pair_rank::any;
@@ -68,6 +69,7 @@ struct pair_candidate {
 
     /// The better of two.
     [[nodiscard]] constexpr bool is_before(const pair_candidate& c) const noexcept {
+        if (is_fine_miss != c.is_fine_miss) return c.is_fine_miss;
         if (miss != c.miss) return miss < c.miss;
         if (rank != c.rank) return rank < c.rank;
         if (order != c.order) return order < c.order;
@@ -165,16 +167,11 @@ public:
         collect(best, pair_rank::not_in_print, holes_, shafts_);
     }
 
-    /// Where none lies within: those that stick out by least. From the finest, which stick out least.
+    /// Where none lies within: those that stick out by least. First of the grades that a lathe and a reamer
+    /// make; the finest of all stick out least, and are the last that anybody wants to make.
     constexpr void collect_misses(best_candidates& best) const noexcept {
-        constexpr std::int64_t any_miss = 1'000'000'000'000;
-        for (int hole = 0; hole < grade::count; ++hole)
-            for (int shaft = 0; shaft < grade::count; ++shaft) {
-                const std::int64_t miss = best.is_full() ? best.worst().miss : any_miss;
-                visit({hole, shaft}, holes_, shafts_, miss, [&](const pair_candidate& c) {
-                    if (c.rank <= worst_) best.consider(c);
-                });
-            }
+        collect_misses(best, false);
+        if (!best.is_full()) collect_misses(best, true);
     }
 
 private:
@@ -199,10 +196,23 @@ private:
                     const std::int64_t loose = above + holes.tolerance[g.hole] - window_.most.nanometres();
                     const std::int64_t sticks_out = tight > loose ? tight : loose;
                     const std::int64_t off = tight > loose ? tight - loose : loose - tight;
-                    use(pair_candidate{sticks_out > 0 ? sticks_out : 0, off, rank_of(classes, uncertain_),
-                                       g.order(), classes});
+                    use(pair_candidate{false, sticks_out > 0 ? sticks_out : 0, off,
+                                       rank_of(classes, uncertain_), g.order(), classes});
                 }
             });
+    }
+
+    constexpr void collect_misses(best_candidates& best, bool fine) const noexcept {
+        constexpr std::int64_t any_miss = 1'000'000'000'000;
+        for (int hole = 0; hole < grade::count; ++hole)
+            for (int shaft = 0; shaft < grade::count; ++shaft) {
+                if (fine != (hole < grade::it6.step() || shaft < grade::it6.step())) continue;
+                const std::int64_t miss = best.is_full() ? best.worst().miss : any_miss;
+                visit({hole, shaft}, holes_, shafts_, miss, [&](pair_candidate c) {
+                    c.is_fine_miss = fine;
+                    if (c.rank <= worst_) best.consider(c);
+                });
+            }
     }
 
     constexpr void collect(best_candidates& best, pair_rank wanted, const class_table& holes,

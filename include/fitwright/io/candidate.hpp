@@ -130,9 +130,7 @@ template <class Text> constexpr void put_reasons(Text& t, const candidate& c) {
             if (is_against == against) t << text(against ? "\n  against: " : "\n  for: ") << words;
         };
         c.reasons.for_each([&](choice_reason r) { put(speaks_against(r), in_words(r)); });
-        c.fit_reasons.for_each([&](fit_reason r) {
-            put(r == fit_reason::fine_work || r == fit_reason::value_not_seen, in_words(r));
-        });
+        c.fit_reasons.for_each([&](fit_reason r) { put(speaks_against(r), in_words(r)); });
     }
 }
 

@@ -31,6 +31,10 @@ inline std::ostream& operator<<(std::ostream& out, const found_fit& f) {
 template <std::size_t Capacity>
 std::ostream& operator<<(std::ostream& out, const found_fits<Capacity>& list) {
     if (list.lie_within()) out << list.total() << " within, the best of them:";
+    else if (list.too_wide() > length())
+        out << "none within: the given part's tolerance of " << written(list.too_wide())
+            << " mm alone takes up the window of " << written(list.window())
+            << " mm, and no mate helps; the nearest:";
     else out << "none within; the nearest:";
     bool any_presses = false;
     for (const found_fit& f : list) {

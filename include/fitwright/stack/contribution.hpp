@@ -60,7 +60,7 @@ inline constexpr std::int64_t largest_factor = 1'000'000;
 }
 
 /// The name of a link in an error; of a long one its beginning, so that there is room for what is wrong.
-[[nodiscard]] constexpr fixed_text<43> short_name(text name) noexcept {
+[[nodiscard]] constexpr fixed_text<43> link_name(text name) noexcept {
     fixed_text<40> beginning;
     beginning << name;
     fixed_text<43> made;
@@ -70,7 +70,7 @@ inline constexpr std::int64_t largest_factor = 1'000'000;
 
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error not_a_link(const chain_link& l) noexcept {
     error::composer say(error_code::not_a_link);
-    const auto name = short_name(l.name);
+    const auto name = link_name(l.name);
     if (!has_link_lengths(l))
         return say << "the link '" << name.view() << "' is longer than 100 m: allowed is up to that";
     if (l.allowed.lower > l.allowed.upper)
