@@ -8,6 +8,7 @@
 #include <fitwright/gauge.hpp>
 #include <fitwright/general.hpp>
 #include <fitwright/io.hpp>
+#include <fitwright/io/picture.hpp>
 #include <fitwright/material.hpp>
 #include <fitwright/press.hpp>
 #include <fitwright/thermal.hpp>
@@ -195,6 +196,7 @@ TEST_CASE("the calls of the README's table do what it says") {
     const measured_shaft shafts[] = {{7.996_mm, 1_um}};
     CHECK(pair_up(holes, shafts, {8_um, 20_um})->size() == 1);
 
+    CHECK(draw(zone_picture{.of = slide}, std::cout).has_value());
     std::cout << bore << '\n';
     char room[64];
     CHECK(print({room, sizeof room}, bore).value() == "12 +0.018/0");
