@@ -26,7 +26,7 @@ const inch_reference& reference() {
 }
 
 /// Passes if all of the `expected_number` comparisons that there should be were made and were right.
-void report(const verdict& v, std::size_t expected_number) {
+void report(const fitwright_tests::verdict& v, std::size_t expected_number) {
     CHECK(v.first_wrong == "");
     CHECK(v.wrong == 0);
     CHECK(v.compared == expected_number);
