@@ -53,7 +53,7 @@ enum class film_doubt : std::uint16_t {
 [[nodiscard]] constexpr text in_words(film_doubt d) noexcept {
     switch (d) {
     case film_doubt::lightly_loaded:
-        return "Eccentricity below 0.2: a light, fast shaft may whirl; go tighter or shorter.";
+        return "Eccentricity below 0.2: a light, fast shaft may whirl; take a shorter bearing, thinner oil or more clearance.";
     case film_doubt::beyond_the_table: return "Eccentricity above 0.95: beyond what both methods hold for.";
     case film_doubt::turbulent: return "The film is turbulent: more friction and heat than said here.";
     case film_doubt::turbulence_not_checked:
