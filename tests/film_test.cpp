@@ -69,6 +69,11 @@ TEST_CASE("clearance on radius and on diameter") {
     FITWRIGHT_CHECK_BOTH(bearing_clearance(clearance_window{8_um, 20_um}).most() ==
                          diametral_clearance(20_um));
     FITWRIGHT_CHECK_BOTH(relative_clearance{.per_mille = 1.5}.of(given(20_mm)) == diametral_clearance(30_um));
+    // Beyond the range of a length: the end of it.
+    constexpr length huge = length::from_nanometres(5'000'000'000'000'000'000);
+    FITWRIGHT_CHECK_BOTH(diametral_clearance(radial_clearance(given(huge))).value > huge);
+    FITWRIGHT_CHECK_BOTH(diametral_clearance(radial_clearance(given(-huge))).value < -huge);
+    FITWRIGHT_CHECK_BOTH(bearing_clearance(radial_clearance(given(huge))).least().value > huge);
     static_assert(!std::is_convertible_v<length, bearing_clearance>);
     static_assert(!std::is_convertible_v<radial_clearance, diametral_clearance>);
     static_assert(!std::is_constructible_v<radial_clearance, diametral_clearance>);
@@ -554,9 +559,95 @@ TEST_CASE("what is not given is asked for") {
                e::no_heat_balance, "up to 250 degC"));
     CHECK(says(film_at(spindle(), millipascal_seconds(0)), e::bearing_value_not_possible, "viscosity"));
     CHECK(says(petroff(spindle(), millipascal_seconds(-1)), e::bearing_value_not_possible, "viscosity"));
-    journal j = spindle();
+    for (const double wrong : {std::nan(""), HUGE_VAL, 1.001e6}) {
+        const auto known = dynamic_viscosity::from_value(wrong);
+        CHECK(says(film_at(spindle(), known), e::bearing_value_not_possible, "up to 1e6 Pa s"));
+        CHECK(says(petroff(spindle(), known), e::bearing_value_not_possible, "up to 1e6 Pa s"));
+    }
+    journal j = spindle(); // Petroff's law is that of any length
+    j.width = 25_mm;
+    const double long_drag = petroff(j, millipascal_seconds(10))->drag.most.value();
     j.width = 1_mm;
-    CHECK(says(petroff(j, millipascal_seconds(10)), e::length_ratio_out_of_range, "1/4"));
+    CHECK(agree(petroff(j, millipascal_seconds(10))->drag.most.value(), long_drag / 25, 1e-9));
+}
+
+TEST_CASE("numbers that no bearing and no oil has") {
+    const auto refused = [](auto change, error_code code, const char* piece) {
+        journal j = spindle();
+        change(j);
+        CHECK(says(film(j), code, piece));
+        CHECK(says(film_at(j, millipascal_seconds(20)), code, piece));
+    };
+    using e = error_code;
+    const auto not_possible = e::bearing_value_not_possible;
+    for (const double wrong : {0.0, -870.0, 30'001.0, std::nan(""), HUGE_VAL})
+        refused([&](journal& j) { j.lubricant.density_at_15_degC = kilograms_per_cubic_metre(wrong); },
+                not_possible, "density of the lubricant");
+    for (const double wrong : {0.0, -1.7e6, 1.1e8, std::nan(""), HUGE_VAL})
+        refused([&](journal& j) { j.lubricant.heat_capacity = volumetric_heat_capacity::from_value(wrong); },
+                not_possible, "heat capacity of the lubricant");
+    for (const double wrong : {-0.001, 0.011, std::nan(""), HUGE_VAL})
+        refused([&](journal& j) { j.lubricant.volume_expansion = expansion_coefficient::from_value(wrong); },
+                not_possible, "volume expansion of the lubricant");
+    for (const double wrong : {1.1e9, std::nan(""), HUGE_VAL}) {
+        refused([&](journal& j) { j.lubricant.known.viscosity = centistokes(wrong); },
+                e::viscosity_points_unusable, "up to 1e9 mm2/s");
+        refused([&](journal& j) { j.lubricant.also_known.viscosity = centistokes(wrong); },
+                e::viscosity_points_unusable, "up to 1e9 mm2/s");
+    }
+    for (const double wrong : {1.1e-3, -1.1e-3, std::nan(""), HUGE_VAL}) {
+        refused([&](journal& j) { j.growth.shaft = expansion_coefficient::from_value(wrong); }, not_possible,
+                "0.001 for each kelvin");
+        refused([&](journal& j) { j.growth.bore = expansion_coefficient::from_value(wrong); }, not_possible,
+                "0.001 for each kelvin");
+    }
+    refused([](journal& j) { j.roughness.shaft = -1_um; }, not_possible, "Rz of the shaft is -0.001 mm");
+    refused([](journal& j) { j.roughness.bore = 1.001_mm; }, not_possible, "Rz of the bore is 1.001 mm");
+    const length huge = length::from_nanometres(5'000'000'000'000'000'000);
+    refused([&](journal& j) { j.diameter = huge; }, not_possible, "100 m");
+    refused([&](journal& j) { j.width = huge; }, not_possible, "100 m");
+    refused([&](journal& j) { j.clearance = radial_clearance(huge); }, e::no_running_clearance, "twentieth");
+    refused([&](journal& j) { j.clearance = diametral_clearance(huge); }, e::no_running_clearance,
+            "twentieth");
+}
+
+TEST_CASE("one rough surface is enough to stop a film") {
+    journal j = spindle();
+    j.roughness = {};
+    const auto by_rule = film(j);
+    REQUIRE(by_rule);
+    CHECK(by_rule->limit_film == 6080_nm); // 0.0002 in and 0.00004 of 25 mm
+    CHECK(by_rule->regime == film_regime::full_film);
+    for (const peak_heights rough : {peak_heights{.shaft = 30_um}, peak_heights{.bore = 30_um}}) {
+        j.roughness = rough;
+        const auto f = film(j);
+        REQUIRE(f);
+        CHECK(f->limit_film == 30_um);
+        CHECK(f->touching_film == 6_um); // a fifth of Rz
+        CHECK(f->regime == film_regime::mixed);
+        CHECK(f->doubts.contains(film_doubt::limit_film_by_rule));
+        CHECK(f->doubts.contains(film_doubt::below_the_limit_film));
+    }
+    j.roughness = {.shaft = 2_um}; // a fine one says nothing of the other
+    CHECK(film(j)->limit_film == by_rule->limit_film);
+    CHECK(film(j)->touching_film == by_rule->touching_film);
+}
+
+TEST_CASE("what steadies a light shaft: all three make it more eccentric") {
+    const std::string_view said = in_words(film_doubt::lightly_loaded);
+    CHECK(said.find("a shorter bearing, thinner oil or more clearance") != said.npos);
+    const journal j = spindle();
+    const auto eccentricity_of = [](const journal& of, double viscosity) {
+        return film_at(of, millipascal_seconds(viscosity))->tightest.by_table.eccentricity;
+    };
+    const double before = eccentricity_of(j, 30);
+    journal shorter = j;
+    shorter.width = 12_mm;
+    CHECK(eccentricity_of(shorter, 30) > before);
+    CHECK(eccentricity_of(j, 15) > before);
+    journal looser = j;
+    looser.clearance = diametral_clearance(40_um);
+    CHECK(eccentricity_of(looser, 30) > before);
 }
 
 TEST_CASE("water carries too, if it is fast enough") {
@@ -592,8 +683,18 @@ TEST_CASE("in words") {
     const std::string said = out.str();
     for (const char* piece : {"tightest, clearance 20 um: film ", "loosest, clearance 62 um: film ",
                               "formulas", "limit film 5 um; full film: the oil alone carries",
-                              "mind: The clearance is taken as given", "care: Turning parts"})
+                              "mind (tightest): The clearance is taken as given", "care: Turning parts"})
         CHECK_MESSAGE(said.find(piece) != std::string::npos, said);
+    const auto printed = [](const journal& of) {
+        std::ostringstream words;
+        words << *film(of);
+        return words.str();
+    };
+    j.load = force::from_value(100); // light at the tight end only
+    CHECK_MESSAGE(printed(j).find("mind (tightest): Eccentricity below 0.2") != std::string::npos,
+                  printed(j));
+    j.speed = revolutions_per_minute(1);
+    CHECK_MESSAGE(printed(j).find("boundary, no film that carries (") != std::string::npos, printed(j));
     std::ostringstream drag;
     drag << *petroff(j, millipascal_seconds(20));
     CHECK(drag.str().starts_with("drag 0.0"));

@@ -449,6 +449,11 @@ TEST_CASE("a plunger: per stroke, per cent, and back") {
     slow.under_pressure = seconds(1e6);
     CHECK(leakage(slow)->doubts.contains(leak_doubt::delivers_nothing));
     CHECK(leakage(slow)->delivered.least.value() == 0);
+    CHECK(leakage(slow)->percent_lost.most > 100);
+    std::ostringstream said; // as much as there is
+    said << *leakage(slow);
+    CHECK_MESSAGE(said.str().find("to 3.14 ml of 3.14 ml each stroke") != std::string::npos, said.str());
+    CHECK_MESSAGE(said.str().find("to 100 %;") != std::string::npos, said.str());
 
     for (const double budget : {0.01, 1.0, 5.0, 50.0}) {
         const auto allowed = greatest_clearance(p, percent{budget});
@@ -470,6 +475,13 @@ TEST_CASE("a plunger: per stroke, per cent, and back") {
     refused(error_code::not_a_plunger, "times above 0", [](plunger& x) { x.under_pressure = seconds(0); });
     refused(error_code::not_a_plunger, "times above 0",
             [](plunger& x) { x.under_pressure = stroke_rate{.per_minute = 0}.under_pressure(); });
+    for (const double share : {-0.5, 0.0, 1.001, 50.0, std::nan("")})
+        refused(error_code::not_a_plunger, "shares of the cycle above 0, up to 1", [&](plunger& x) {
+            x.under_pressure = stroke_rate{.per_minute = 20, .share_under_pressure = share}.under_pressure();
+        });
+    plunger huge = p; // beyond the range of a length on the diameter
+    huge.around.clearance = radial_clearance(length::from_nanometres(5'000'000'000'000'000'000));
+    CHECK(says(leakage(huge), error_code::gap_too_wide, "allowed is up to 1 mm"));
     refused(error_code::not_a_plunger, "own speed",
             [](plunger& x) { x.around.wall_speed = speed::from_value(1); });
     refused(error_code::not_a_gap, "land", [](plunger& x) { x.around.land = 0_mm; });

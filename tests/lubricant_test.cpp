@@ -198,6 +198,7 @@ TEST_CASE("the viscosity index both ways") {
         CHECK(agree(mm2_s(*made, 100), at_100, 0.04));
         CHECK(mm2_s(*made, 40) == doctest::Approx(static_cast<double>(grade)));
         CHECK(made->spread_per_cent == 10);
+        CHECK(made->spread_at.value().value() == 40);
         CHECK(made->from.how_sure == confidence::memory);
     }
     CHECK(says(oil(oil_kind::hydraulic, iso_vg::vg5, viscosity_index(95)),
@@ -219,6 +220,10 @@ TEST_CASE("oils of SAE grades") {
     REQUIRE(made);
     CHECK(mm2_s(*made, 100) == doctest::Approx((9.3 + 12.5) / 2));
     CHECK(made->spread_per_cent == doctest::Approx(100 * (12.5 - 9.3) / (12.5 + 9.3)));
+    CHECK(made->spread_at.value().value() == 100);
+    std::ostringstream said; // the grade is measured elsewhere than asked
+    said << *viscosity(*made, 60_degC);
+    CHECK_MESSAGE(said.str().find(" % by its grade at 100 C") != std::string::npos, said.str());
     // Seireg and Dandage, in Shigley 10e, Table 12-1: mu = 0.0141 exp(1360 / (T + 95)) microreyn, T in degF, for
     // SAE 30; chart oils differ up to 15 %.
     for (const double degrees : {40.0, 60.0, 80.0, 100.0}) {
@@ -304,6 +309,15 @@ TEST_CASE("points that make no line, and temperatures out of range") {
     CHECK(says(viscosity(wrong, 60_degC), error_code::viscosity_points_unusable, "two temperatures"));
     wrong.also_known = {centistokes(0.3), 100_degC};
     CHECK(says(viscosity(wrong, 60_degC), error_code::viscosity_points_unusable, "above 0.31 mm2/s"));
+    CHECK(says(viscosity(fluid{.name = "pitch", .known = {centistokes(HUGE_VAL), 40_degC}}, 40_degC),
+               error_code::viscosity_points_unusable, "viscosity of pitch is not one"));
+    const fluid pitch{
+        .name = "pitch", .known = {centistokes(1e8), 20_degC}, .also_known = {centistokes(100), 150_degC}};
+    CHECK(says(viscosity(pitch, celsius(-60)), error_code::temperature_out_of_range, "pitch doesn't flow"));
+    CHECK(viscosity(pitch, celsius(20)));
+    wrong = spindle_oil;
+    wrong.density_at_15_degC = kilograms_per_cubic_metre(-1);
+    CHECK(says(viscosity(wrong, 60_degC), error_code::bearing_value_not_possible, "density"));
     CHECK(says(viscosity(spindle_oil, celsius(-61)), error_code::temperature_out_of_range, "-60 to 250"));
     CHECK(says(viscosity(spindle_oil, celsius(251)), error_code::temperature_out_of_range, "-60 to 250"));
     CHECK(says(viscosity(spindle_oil, celsius(std::nan(""))), error_code::temperature_out_of_range,

@@ -201,6 +201,21 @@ TEST_CASE("the nearest running fit, against all preferred fits one by one") {
     CHECK(says(nearest_running_fit(12_mm, clearance_window{20_um, 19_um}, basis::hole),
                error_code::window_crossed, "least first"));
     CHECK(!nearest_running_fit(0_mm, diametral_clearance(20_um), basis::hole));
+    // Parts without play don't run.
+    const auto no_play = recommended_clearance(running_use::oscillating_without_play, 12_mm);
+    REQUIRE(no_play);
+    CHECK(says(nearest_running_fit(12_mm, no_play->window, basis::hole), error_code::window_not_a_clearance,
+               "transition fit"));
+    for (const length none : {0_mm, -1_nm, -50_um}) {
+        CHECK(says(nearest_running_fit(12_mm, diametral_clearance(none), basis::hole),
+                   error_code::window_not_a_clearance, "allowed is a most above 0"));
+        CHECK(says(nearest_running_fit(12_mm, clearance_window{none - 10_um, none}, basis::shaft),
+                   error_code::window_not_a_clearance, "transition fit"));
+    }
+    // Of a window that reaches below 0 only what is above counts.
+    CHECK(nearest_running_fit(12_mm, clearance_window{-100_um, 20_um}, basis::hole)->classes ==
+          nearest_running_fit(12_mm, diametral_clearance(10_um), basis::hole)->classes);
+    CHECK(nearest_running_fit(12_mm, clearance_window{-10_um, 40_um}, basis::hole)->off == 0_mm);
     CHECK(!nearest_running_fit(0_mm, clearance_window{10_um, 20_um}, basis::shaft));
 }
 

@@ -64,11 +64,14 @@ constexpr void put_leak_ends(leak_text& t, const leak_result& r) noexcept {
 /// "loses 0.0012 to 0.584 ml of 1.51 ml each stroke, 0.0794 to 38.7 %", then as of a leak.
 [[nodiscard]] constexpr detail::leak_text written(const plunger_leak& p) noexcept {
     detail::leak_text t;
-    t << text("loses ") << detail::in_millilitres(p.leaked.least).view() << text(" to ")
-      << detail::in_millilitres(p.leaked.most).view() << text(" ml of ")
-      << detail::in_millilitres(p.swept).view() << text(" ml each stroke, ")
-      << detail::three_figures(p.percent_lost.least).view() << text(" to ")
-      << detail::three_figures(p.percent_lost.most).view() << text(" %; mm3/s under pressure:");
+    const auto no_more = [](double number, double most) { return number < most ? number : most; };
+    const auto lost = [&](const figure<volume>& leaked) { // a stroke loses no more than it sweeps
+        return detail::in_millilitres(figure<volume>::from_value(no_more(leaked.value(), p.swept.value())));
+    };
+    t << text("loses ") << lost(p.leaked.least).view() << text(" to ") << lost(p.leaked.most).view()
+      << text(" ml of ") << detail::in_millilitres(p.swept).view() << text(" ml each stroke, ")
+      << detail::three_figures(no_more(p.percent_lost.least, 100)).view() << text(" to ")
+      << detail::three_figures(no_more(p.percent_lost.most, 100)).view() << text(" %; mm3/s under pressure:");
     detail::put_leak_ends(t, p.past);
     detail::put_leak_notes(t, p.doubts, p.take_care);
     return t;

@@ -39,7 +39,8 @@ constexpr void put_care(running_text& t, cautions c) noexcept {
 constexpr void put_state(running_text& t, const film_state& f) noexcept {
     t << text("clearance ") << in_micrometres(f.clearance.value).view();
     if (f.regime == film_regime::boundary) {
-        t << text(": no film but ") << in_micrometres(f.by_table.least_film).view();
+        t << text(": boundary, no film that carries (") << in_micrometres(f.by_table.least_film).view()
+          << text(" reckoned)");
         return;
     }
     t << text(": film ") << in_micrometres(f.by_table.least_film).view();
@@ -64,6 +65,8 @@ constexpr void put_state(running_text& t, const film_state& f) noexcept {
     t << text(" at ") << detail::three_figures(v.at.value()).view() << text(" C");
     if (v.spread_per_cent > 0)
         t << text(", +/-") << detail::three_figures(v.spread_per_cent).view() << text(" % by its grade");
+    if (v.spread_per_cent > 0 && v.spread_at)
+        t << text(" at ") << detail::three_figures(v.spread_at.value().value()).view() << text(" C");
     t << text(" (") << written(v.from).view();
     if (v.by.document != v.from.document) t << text("; ") << v.by.document;
     t << text(")");
@@ -71,7 +74,8 @@ constexpr void put_state(running_text& t, const film_state& f) noexcept {
     return t;
 }
 
-/// A line for the tightest and one for the loosest, what carries, and what is doubtful.
+/// A line for the tightest and one for the loosest, what carries, and what is doubtful; what is so at one
+/// end only says at which.
 [[nodiscard]] constexpr detail::running_text written(const film_result& f) noexcept {
     detail::running_text t;
     t << text("tightest, ");
@@ -80,7 +84,12 @@ constexpr void put_state(running_text& t, const film_state& f) noexcept {
     detail::put_state(t, f.loosest);
     t << text("\nlimit film ") << detail::in_micrometres(f.limit_film).view() << text("; ")
       << in_words(f.regime);
-    detail::put_doubts(t, f.doubts);
+    f.doubts.for_each([&](film_doubt d) {
+        t << text("\n  mind");
+        if (!f.loosest.doubts.contains(d)) t << text(" (tightest)");
+        if (!f.tightest.doubts.contains(d)) t << text(" (loosest)");
+        t << text(": ") << in_words(d);
+    });
     detail::put_doubts(t, f.viscosity_doubts);
     detail::put_care(t, f.take_care);
     return t;

@@ -10,6 +10,16 @@
 
 namespace fitwright {
 
+namespace detail {
+
+/// On the diameter what is on the radius; beyond the range of a length, the end of it, which is refused.
+[[nodiscard]] constexpr length twice(length on_radius) noexcept {
+    constexpr length most = length::from_nanometres(INT64_MAX / 2);
+    return (on_radius > most ? most : on_radius < -most ? -most : on_radius) * 2;
+}
+
+} // namespace detail
+
 /// How much larger a hole's radius is than its shaft's: the gap all round when the shaft is centred.
 struct radial_clearance {
     constexpr radial_clearance() noexcept = default;
@@ -24,7 +34,8 @@ struct radial_clearance {
 struct diametral_clearance {
     constexpr diametral_clearance() noexcept = default;
     constexpr explicit diametral_clearance(length clearance) noexcept : value(clearance) {}
-    constexpr explicit diametral_clearance(radial_clearance gap) noexcept : value(gap.value * 2) {}
+    constexpr explicit diametral_clearance(radial_clearance gap) noexcept
+        : value(detail::twice(gap.value)) {}
 
     length value;
 

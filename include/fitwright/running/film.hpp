@@ -13,7 +13,8 @@ namespace fitwright {
 ///
 /// A bearing too slow or too small for a film is no error: its regime says so.
 /// Error: what is not given, or not above 0; no clearance, cold or when warm; a bearing shorter than 1/4 or
-/// longer than 4 times its diameter; no balance of heat up to 250 degC; a lubricant without viscosity.
+/// longer than 4 times its diameter; no balance of heat up to 250 degC; a lubricant without viscosity,
+/// or with a number that no fluid has; Rz below 0 or above 1 mm; a growth beyond 0.001 for each kelvin.
 [[nodiscard]] inline result<film_result> film(const journal& j) noexcept {
     const auto asked = detail::film_question::of(j);
     if (!asked) return asked.error();
@@ -31,11 +32,13 @@ namespace fitwright {
 
 /// The film at a viscosity that is known, such as from a reading of the oil's temperature: no heat balance,
 /// and of the lubricant nothing is needed; where its heat capacity is known, the rise follows.
-/// Errors as of `film`, but those of the lubricant; a viscosity not above 0.
+/// Errors as of `film`; of the lubricant, only what is given can be wrong; a viscosity not above 0, or above
+/// 1e6 Pa s.
 [[nodiscard]] inline result<film_result> film_at(const journal& j, dynamic_viscosity known) noexcept {
     const auto asked = detail::film_question::of(j);
     if (!asked) return asked.error();
-    if (!(known.value() > 0)) return detail::not_above_zero("viscosity");
+    if (!detail::is_viscosity(known)) return detail::viscosity_not_possible();
+    if (!detail::is_fluid(j.lubricant)) return detail::not_a_fluid(j.lubricant);
 
     const detail::raimondi_boyd_column table(asked->width / asked->diameter);
     const auto at = [&](double clearance) {

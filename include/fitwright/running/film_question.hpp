@@ -20,6 +20,34 @@ namespace fitwright::detail {
            << " is not a number above 0: allowed are numbers that are; a shaft at rest, or one without "
               "load, makes no film";
 }
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr error bearing_too_large() noexcept {
+    return error::composer(error_code::bearing_value_not_possible)
+           << "the bearing is more than 100 m across or long: allowed are diameters and lengths up to that";
+}
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr error peaks_not_possible(text whose,
+                                                                           length peaks) noexcept {
+    return error::composer(error_code::bearing_value_not_possible)
+           << "Rz of the " << whose << " is " << written(peaks).view()
+           << " mm: allowed are 0, not known, to 1 mm";
+}
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr error growth_not_possible() noexcept {
+    return error::composer(error_code::bearing_value_not_possible)
+           << "the growth of the shaft or bore is no part's: allowed are -0.001 to 0.001 for each kelvin; "
+              "steel has 0.0000115";
+}
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr error viscosity_not_possible() noexcept {
+    return error::composer(error_code::bearing_value_not_possible)
+           << "the viscosity is not a number above 0, up to 1e6 Pa s: allowed are those; water has 0.001";
+}
+[[nodiscard]] constexpr bool is_viscosity(dynamic_viscosity v) noexcept {
+    return v.value() > 0 && v.value() <= 1e6;
+}
+[[nodiscard]] constexpr bool is_peak_height(length peaks) noexcept {
+    return peaks >= length() && peaks <= length::from_nanometres(1'000'000);
+}
+[[nodiscard]] constexpr bool is_growth(const property<expansion_coefficient>& growth) noexcept {
+    return !growth || (growth.value().value() >= -1e-3 && growth.value().value() <= 1e-3);
+}
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error clearance_not_possible(bearing_clearance c) noexcept {
     error::composer say(error_code::no_running_clearance);
     say << "the clearance is " << written(c.least().value).view() << " to " << written(c.most().value).view()
@@ -51,14 +79,25 @@ struct film_question {
     [[nodiscard]] double surface_speed() const noexcept { return omega * diameter / 2; }
     [[nodiscard]] double mean_pressure() const noexcept { return load / (diameter * width); }
 
+    /// Of a bearing as long as the methods hold for.
     [[nodiscard]] static result<film_question> of(const journal& j) noexcept {
+        const auto asked = of_any_length(j);
+        if (asked && (j.width * 4 < j.diameter || j.width > j.diameter * 4))
+            return ratio_not_possible(j.width, j.diameter);
+        return asked;
+    }
+
+    [[nodiscard]] static result<film_question> of_any_length(const journal& j) noexcept {
         if (!(j.diameter > length())) return not_above_zero("diameter");
         if (!(j.width > length())) return not_above_zero("length of the bearing");
-        if (j.width * 4 < j.diameter || j.width > j.diameter * 4)
-            return ratio_not_possible(j.width, j.diameter);
+        constexpr length end_of_range = length::from_nanometres(100'000'000'000); // 100 m
+        if (j.diameter > end_of_range || j.width > end_of_range) return bearing_too_large();
+        if (!is_peak_height(j.roughness.shaft)) return peaks_not_possible("shaft", j.roughness.shaft);
+        if (!is_peak_height(j.roughness.bore)) return peaks_not_possible("bore", j.roughness.bore);
+        if (!is_growth(j.growth.shaft) || !is_growth(j.growth.bore)) return growth_not_possible();
         const length least = j.clearance.least().value;
         const length most = j.clearance.most().value;
-        if (least <= length() || most < least || most * 20 > j.diameter)
+        if (least <= length() || most < least || most > j.diameter || most * 20 > j.diameter)
             return clearance_not_possible(j.clearance);
         if (!j.load) return not_given("load");
         if (!j.speed) return not_given("speed");

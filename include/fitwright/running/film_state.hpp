@@ -11,18 +11,20 @@
 namespace fitwright::detail {
 
 /// m: the sum of both peak heights (ISO 7902-1, without tilt and waviness), or where they are not known
-/// Trumpler's limit for ground shafts, 0.0002 in and 0.00004 of the diameter.
+/// Trumpler's limit for ground shafts, 0.0002 in and 0.00004 of the diameter, but no less than the one peak
+/// height that is known.
 [[nodiscard]] inline double limit_film_of(const journal& j) noexcept {
-    const length peaks = j.roughness.shaft + j.roughness.bore;
-    if (j.roughness.shaft > length() && j.roughness.bore > length()) return peaks.in<metre>();
-    return 0.0002 * 0.0254 + 0.00004 * j.diameter.in<metre>();
+    const double peaks = (j.roughness.shaft + j.roughness.bore).in<metre>();
+    if (j.roughness.shaft > length() && j.roughness.bore > length()) return peaks;
+    return std::fmax(0.0002 * 0.0254 + 0.00004 * j.diameter.in<metre>(), peaks);
 }
 
 /// m: the film as thick as both surfaces are rough by root mean square, which is a fifth of Rz (common
 /// practice); of two alike surfaces that is 0.14 of the sum of their peak heights.
 [[nodiscard]] inline double touching_film_of(const journal& j) noexcept {
-    if (!(j.roughness.shaft > length() && j.roughness.bore > length())) return limit_film_of(j) * 0.14;
-    return std::hypot(j.roughness.shaft.in<metre>(), j.roughness.bore.in<metre>()) / 5;
+    const double peaks = std::hypot(j.roughness.shaft.in<metre>(), j.roughness.bore.in<metre>()) / 5;
+    if (j.roughness.shaft > length() && j.roughness.bore > length()) return peaks;
+    return std::fmax(limit_film_of(j) * 0.14, peaks);
 }
 
 [[nodiscard]] inline length to_nanometre(double metres) noexcept {

@@ -41,6 +41,7 @@ struct fluid {
     property<volumetric_heat_capacity> heat_capacity = {};
     /// How far a charge may lie from these viscosities, per cent either way: what the grade allows.
     double spread_per_cent = 0;
+    property<temperature> spread_at = {}; ///< where the grade is measured
     /// Multigrade engine oils lose 10 to 40 % of their viscosity in the shear of a bearing.
     bool is_multigrade = false;
     viscosity_law law = viscosity_law::astm_d341;

@@ -3,6 +3,7 @@
 
 #include <fitwright/iso286/preferred.hpp>
 #include <fitwright/running/clearance_on.hpp>
+#include <fitwright/written.hpp>
 
 namespace fitwright {
 
@@ -39,12 +40,20 @@ template <class Off>
     return best;
 }
 
+[[nodiscard, gnu::cold, gnu::noinline]] constexpr error no_clearance_wanted(length most) noexcept {
+    return error::composer(error_code::window_not_a_clearance)
+           << "a clearance of " << written(most).view()
+           << " mm at most is no running fit: allowed is a most above 0; parts without play want a transition "
+              "fit, such as H7/k6, or a fitted pair";
+}
+
 } // namespace detail
 
 /// The preferred running fit whose mean clearance is nearest to the one wanted.
-/// Errors as of `limits`, where no preferred fit has a value.
+/// Error: a clearance not above 0; as of `limits`, where no preferred fit has a value.
 [[nodiscard]] constexpr result<running_fit> nearest_running_fit(length nominal, diametral_clearance wanted,
                                                                 basis b) noexcept {
+    if (wanted.value <= length()) return detail::no_clearance_wanted(wanted.value);
     return detail::nearest_by(nominal, b, [&](const fit& f) {
         const length apart = f.mean_clearance() - wanted.value;
         return apart < length() ? -apart : apart;
@@ -52,21 +61,23 @@ template <class Off>
 }
 
 /// The preferred running fit that keeps within a window with the widest tolerances; where none does, the one
-/// whose mean clearance is nearest to the middle of the window. A fit that touches doesn't run, so the least
+/// whose mean clearance is nearest to the middle of what of the window is above 0. A fit that touches doesn't run, so the least
 /// clearance is always above 0.
-/// Error: a window whose least is above its most; as of `limits`.
+/// Error: a window whose least is above its most, or whose most is not above 0; as of `limits`.
 [[nodiscard]] constexpr result<running_fit> nearest_running_fit(length nominal, clearance_window wanted,
                                                                 basis b) noexcept {
     if (wanted.least > wanted.most)
         return error::composer(error_code::window_crossed)
                << "the least clearance is above the most: allowed is the least first";
+    if (wanted.most <= length()) return detail::no_clearance_wanted(wanted.most);
     const auto within = detail::nearest_by(nominal, b, [&](const fit& f) {
         return f.min_clearance() >= wanted.least && f.max_clearance() <= wanted.most
                    ? length()
                    : length::from_nanometres(1);
     });
     if (!within || within->off == length()) return within;
-    return nearest_running_fit(nominal, diametral_clearance((wanted.least + wanted.most) / 2), b);
+    const length least = wanted.least > length() ? wanted.least : length(); // less doesn't run
+    return nearest_running_fit(nominal, diametral_clearance(least + (wanted.most - least) / 2), b);
 }
 
 } // namespace fitwright

@@ -62,6 +62,7 @@ inline constexpr oil_kind_row oil_kinds[] = {
     if (at_100 == 0) return detail::index_not_defined();
     fluid made = detail::oil_through(kind, at_40, at_100, sources::oil_by_index);
     made.spread_per_cent = 10;
+    made.spread_at = celsius(40);
     return made;
 }
 
@@ -81,6 +82,7 @@ inline constexpr oil_kind_row oil_kinds[] = {
     fluid made = detail::oil_through(kind, detail::viscosity_at_40(at_100, index.value), at_100,
                                      sources::sae_oil_by_index);
     made.spread_per_cent = (below - least) / (below + least) * 100;
+    made.spread_at = celsius(100);
     made.is_multigrade = grade.is_multigrade;
     return made;
 }

@@ -21,14 +21,14 @@ inline constexpr source petroff{"N. P. Petroff (1883)", "as in Shigley, Mechanic
 } // namespace sources
 
 /// The drag of an unloaded shaft at a viscosity that is known, from the loosest to the tightest clearance:
-/// the limit that a light load tends to. The load of the journal is not looked at, nor its lubricant.
+/// the limit that a light load tends to, however short the bearing. The load of the journal is not looked at, nor its lubricant.
 /// Error: a diameter, length, speed or viscosity not above 0; no clearance, or more than a twentieth of the
 /// diameter.
 [[nodiscard]] inline result<petroff_result> petroff(journal j, dynamic_viscosity known) noexcept {
     j.load = force::from_value(1);
-    const auto asked = detail::film_question::of(j);
+    const auto asked = detail::film_question::of_any_length(j);
     if (!asked) return asked.error();
-    if (!(known.value() > 0)) return detail::not_above_zero("viscosity");
+    if (!detail::is_viscosity(known)) return detail::viscosity_not_possible();
 
     const auto shear = [&](double clearance) {
         return known.value() * asked->surface_speed() / (clearance / 2);

@@ -12,9 +12,11 @@ struct stroke_rate {
     double per_minute;
     double share_under_pressure = 0.5;
 
-    /// How long the pressure is on in each stroke.
+    /// How long the pressure is on in each stroke. None, which `leakage` refuses, where the rate is not above
+    /// 0, or the share not above 0 and up to 1.
     [[nodiscard]] constexpr duration under_pressure() const noexcept {
-        return seconds(60 / per_minute * share_under_pressure);
+        const bool is_possible = per_minute > 0 && share_under_pressure > 0 && share_under_pressure <= 1;
+        return seconds(is_possible ? 60 / per_minute * share_under_pressure : 0);
     }
 };
 
@@ -35,7 +37,7 @@ struct percent {
 struct plunger_leak {
     leak_result past; ///< while the pressure is on
     figure<volume> swept;
-    range<figure<volume>> leaked;
+    range<figure<volume>> leaked;    ///< if the pressure were held; above what is swept nothing is delivered
     range<figure<volume>> delivered; ///< swept less leaked; valves and dead volume are not in it
     range<double> percent_lost;      ///< of what is swept
     flags<leak_doubt> doubts;
@@ -64,7 +66,8 @@ namespace detail {
     if (p.around.wall_speed.value() != 0)
         return say
                << "a plunger's own speed is in the volume it sweeps: allowed is a gap without a wall speed";
-    return say << "no time under pressure: allowed are times above 0 in each stroke, and rates above 0";
+    return say << "no time under pressure: allowed are times above 0 in each stroke, rates above 0, and "
+                  "shares of the cycle above 0, up to 1";
 }
 
 } // namespace detail

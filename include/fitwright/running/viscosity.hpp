@@ -3,7 +3,7 @@
 
 #include <fitwright/error.hpp>
 #include <fitwright/figure.hpp>
-#include <fitwright/running/fluid.hpp>
+#include <fitwright/running/fluid_checks.hpp>
 
 #include <cmath>
 
@@ -52,6 +52,7 @@ struct viscosity_result {
     property<mass_density> density;
     /// What the grade allows either way at the temperature where it is measured.
     double spread_per_cent;
+    property<temperature> spread_at; ///< where that is
     flags<viscosity_doubt> doubts;
     cautions take_care = caution::chemical;
     source from; ///< of the fluid's own numbers
@@ -136,6 +137,11 @@ struct viscosity_reading {
     return say << "no viscosity can be told at this temperature: allowed are -60 to 250 degC";
 }
 
+[[nodiscard, gnu::cold, gnu::noinline]] inline error too_thick(const fluid& f) noexcept {
+    return error::composer(error_code::temperature_out_of_range)
+           << f.name << " doesn't flow at this temperature: allowed are those where it has up to 1e9 mm2/s";
+}
+
 /// The line through the fluid's two points. Error: points that make none.
 [[nodiscard]] inline result<viscosity_line> line_of(const fluid& f) noexcept {
     if (!is_known(f.known) || !is_known(f.also_known)) return no_viscosity(f);
@@ -175,9 +181,10 @@ struct viscosity_reading {
 
 /// How thick a fluid is at a temperature: for oils by ASTM D341 from two points, beyond its range with a
 /// doubt; dynamic from kinematic with the density at that temperature.
-/// Error: a fluid known at one temperature only, at another; points that make no line; a temperature
+/// Error: a fluid with a number that no fluid has; one known at one temperature only, at another; points that make no line; a temperature
 /// outside -60 to 250 degC (water: 0 to 110 degC).
 [[nodiscard]] inline result<viscosity_result> viscosity(const fluid& f, temperature at) noexcept {
+    if (!detail::is_fluid(f)) return detail::not_a_fluid(f);
     const double celsius = at.value();
     const bool is_water = f.law == viscosity_law::water;
     const bool in_range = is_water ? celsius >= 0 && celsius <= 110 : celsius >= -60 && celsius <= 250;
@@ -193,6 +200,7 @@ struct viscosity_reading {
         const auto line = detail::line_of(f);
         if (!line) return line.error();
         mm2_s = line->at(celsius);
+        if (!(mm2_s <= detail::thickest_mm2_s)) return detail::too_thick(f);
     }
 
     viscosity_result r{.at = at,
@@ -200,6 +208,7 @@ struct viscosity_reading {
                        .dynamic = {},
                        .density = {},
                        .spread_per_cent = f.spread_per_cent,
+                       .spread_at = f.spread_at,
                        .doubts = detail::doubts_of(f, {mm2_s, celsius}),
                        .from = f.from,
                        .by = is_water ? f.from : sources::astm_d341};
