@@ -5,7 +5,8 @@
 
 #include "answer.hpp"
 #include "read_job.hpp"
-#include "write_file.hpp"
+#include "shared/files.hpp"
+#include "shared/write_file.hpp"
 #include "writers.hpp"
 
 #include <CLI/CLI.hpp>
@@ -14,8 +15,6 @@
 #include <cstdio>
 #include <exception>
 #include <filesystem>
-#include <fstream>
-#include <iterator>
 #include <optional>
 
 namespace {
@@ -33,16 +32,6 @@ struct options {
     std::string json;
 };
 
-std::optional<std::string> contents_of(const std::string& name) {
-    std::error_code ignored;
-    if (std::filesystem::is_directory(name, ignored)) return std::nullopt;
-    std::ifstream file(name, std::ios::binary);
-    if (!file) return std::nullopt;
-    std::string all(std::istreambuf_iterator<char>(file), {});
-    if (file.bad()) return std::nullopt;
-    return all;
-}
-
 void complain(const std::string& file, const js::fault& f) {
     fmt::print(stderr, "{}:{}:{}: {}\n", file, f.where.line, f.where.column, f.message);
 }
@@ -55,20 +44,13 @@ bool write(const std::string& name, const options& o, std::string (*make)(const 
     std::string failed;
     if (std::filesystem::equivalent(name, o.job, ignored))
         failed = name + ": is the job file itself; it is left as it is";
-    else failed = js::write_file(name, make(s));
+    else failed = shared::write_file(name, make(s));
     if (!failed.empty()) fmt::print(stderr, "job_sheet: {}\n", failed);
     return failed.empty();
 }
 
-bool write_to_stdout(const std::string& text) {
-    const bool written =
-        std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
-    if (!written) fmt::print(stderr, "job_sheet: standard output could not be written\n");
-    return written;
-}
-
 int run(const options& o) {
-    auto text = contents_of(o.job);
+    auto text = shared::contents_of(o.job);
     if (!text) {
         fmt::print(stderr, "job_sheet: {} can't be read\n", o.job);
         return broke_off;
@@ -84,7 +66,7 @@ int run(const options& o) {
     bool written = write(o.html, o, js::html_sheet, sheet);
     written = write(o.csv, o, js::csv_sheet, sheet) && written;
     written = write(o.json, o, js::json_sheet, sheet) && written;
-    written = write_to_stdout(js::text_sheet(sheet)) && written;
+    written = shared::write_to_stdout(js::text_sheet(sheet), "job_sheet") && written;
     if (!written) return broke_off;
     return sheet.asked.faults.empty() ? all_read : something_wrong;
 }

@@ -8,8 +8,9 @@
 // not be written.
 
 #include "answer.hpp"
-#include "job_sheet/write_file.hpp"
 #include "read_machine.hpp"
+#include "shared/files.hpp"
+#include "shared/write_file.hpp"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -17,8 +18,6 @@
 #include <cstdio>
 #include <exception>
 #include <filesystem>
-#include <fstream>
-#include <iterator>
 #include <optional>
 
 namespace {
@@ -38,26 +37,11 @@ struct options {
     bool print_machine = false;
 };
 
-std::optional<std::string> contents_of(const std::string& name) {
-    std::error_code ignored;
-    if (std::filesystem::is_directory(name, ignored)) return std::nullopt;
-    std::ifstream file(name, std::ios::binary);
-    if (!file) return std::nullopt;
-    std::string all(std::istreambuf_iterator<char>(file), {});
-    if (file.bad()) return std::nullopt;
-    return all;
-}
-
 void complain(const std::string& file, const pb::fault& f) {
     fmt::print(stderr, "{}:{}:{}: {}\n", file, f.where.line, f.where.column, f.message);
 }
 
-bool put(const std::string& text) {
-    const bool written =
-        std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
-    if (!written) fmt::print(stderr, "post_bores: standard output could not be written\n");
-    return written;
-}
+bool put(const std::string& text) { return shared::write_to_stdout(text, "post_bores"); }
 
 /// Writes a file if one is asked for, unless it is one of those that were read.
 bool write(const std::string& name, const options& o, const std::string& text) {
@@ -67,7 +51,7 @@ bool write(const std::string& name, const options& o, const std::string& text) {
     for (const std::string& read : {o.holes, o.machine})
         if (std::filesystem::equivalent(name, read, ignored))
             failed = name + ": was read; it is left as it is";
-    if (failed.empty()) failed = job_sheet::write_file(name, text);
+    if (failed.empty()) failed = shared::write_file(name, text);
     if (!failed.empty()) fmt::print(stderr, "post_bores: {}\n", failed);
     return failed.empty();
 }
@@ -75,8 +59,8 @@ bool write(const std::string& name, const options& o, const std::string& text) {
 int run(const options& o) {
     if (o.print_machine) return put(std::string(pb::plain_machine())) ? all_made : broke_off;
 
-    auto machine_text = o.machine.empty() ? std::string(pb::plain_machine()) : contents_of(o.machine);
-    auto holes_text = contents_of(o.holes);
+    auto machine_text = o.machine.empty() ? std::string(pb::plain_machine()) : shared::contents_of(o.machine);
+    auto holes_text = shared::contents_of(o.holes);
     for (const auto& [name, text] : {std::pair(o.machine, machine_text), std::pair(o.holes, holes_text)})
         if (!text) fmt::print(stderr, "post_bores: {} can't be read\n", name);
     if (!machine_text || !holes_text) return broke_off;

@@ -135,16 +135,14 @@ template <class Text> constexpr void put_reasons(Text& t, const candidate& c) {
 }
 
 template <class Text> constexpr void put_doubts(Text& t, const candidate& c) {
-    const auto put = [&](auto doubts) {
-        doubts.for_each([&](auto d) { t << text("\n  mind: ") << in_words(d); });
-    };
+    const auto put = [&](auto doubts) { put_each(t, "\n  mind: ", doubts); };
     if (c.hot) put(c.hot->doubts);
     if (c.film) put(c.film->doubts), put(c.film->viscosity_doubts);
     if (c.leak) put(c.leak->doubts);
     if (c.pressed) put(c.pressed->doubts);
     else if (c.plug) put(c.plug->doubts);
     if (c.plan) put(c.plan->doubts());
-    c.take_care.for_each([&](caution one) { t << text("\n  care: ") << in_words(one); });
+    put_each(t, "\n  care: ", c.take_care);
 }
 
 } // namespace detail

@@ -35,7 +35,7 @@ namespace detail {
       << detail::written_share(p.tighter).view() << text(" tighter, ")
       << detail::written_share(p.looser).view() << text(" looser");
     t << detail::written_doubts(p.doubts).view();
-    p.take_care.for_each([&](caution c) { t << text("\n") << in_words(c); });
+    detail::put_each(t, "\n", p.take_care);
     return t;
 }
 

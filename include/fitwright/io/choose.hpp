@@ -57,7 +57,7 @@ template <std::size_t Capacity> std::ostream& operator<<(std::ostream& out, cons
     t << text("bore out to ") << written(s.seat).view() << text(", press in a sleeve of ")
       << written(s.outside).view() << text(", bring its bore to ") << written(s.inside).view()
       << text(" afterwards; wall ") << written(s.wall).view() << text(" mm");
-    detail::put_all(t, "\n", s.take_care);
+    detail::put_each(t, "\n", s.take_care);
     return t;
 }
 inline std::ostream& operator<<(std::ostream& out, const sleeve& s) { return detail::put(out, written(s)); }

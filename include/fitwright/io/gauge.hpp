@@ -29,7 +29,7 @@ template <side Side> [[nodiscard]] constexpr detail::gauge_text written(const li
     t << text(Side == side::shaft ? ", worn out below " : ", worn out above ") << written(g.worn).view();
     detail::put_gauge(t, "; NOT GO ", g.not_go);
     t << text(" mm; ") << written(g.go.origin()).view();
-    g.take_care.for_each([&](caution c) { t << text("\n") << in_words(c); });
+    detail::put_each(t, "\n", g.take_care);
     return t;
 }
 template <side Side> std::ostream& operator<<(std::ostream& out, const limit_gauge<Side>& g) {

@@ -23,8 +23,8 @@ using leak_text = fixed_text<1999>;
 }
 
 constexpr void put_leak_notes(leak_text& t, flags<leak_doubt> doubts, cautions care) noexcept {
-    doubts.for_each([&](leak_doubt d) { t << text("\n  mind: ") << in_words(d); });
-    care.for_each([&](caution c) { t << text("\n  care: ") << in_words(c); });
+    put_each(t, "\n  mind: ", doubts);
+    put_each(t, "\n  care: ", care);
 }
 
 /// "at 0.005 mm: 2.3 concentric, 5.76 to one side".

@@ -24,10 +24,6 @@ using press_text = fixed_text<6143>;
     return three_figures(p.value() / 1e6);
 }
 
-template <class Flag> constexpr void put_each(press_text& t, const char* before, flags<Flag> set) noexcept {
-    set.for_each([&](Flag flag) { t << text("\n") << text(before) << in_words(flag); });
-}
-
 constexpr void put_range(press_text& t, const char* what, range<length> r) noexcept {
     t << text(what) << in_um(r.least).view() << text(" to ") << in_um(r.most).view() << text(" um");
 }
@@ -95,8 +91,8 @@ constexpr void put_plug_state(press_text& t, const char* when, const plug_state&
     t << text("\npress-in force at most ") << written(r.press_in_force).view();
     if (r.press_capacity != r.press_in_force)
         t << text(" by the friction stated; a press for ") << written(r.press_capacity).view();
-    detail::put_each(t, "mind: ", r.doubts);
-    detail::put_each(t, "care: ", r.take_care);
+    detail::put_each(t, "\nmind: ", r.doubts);
+    detail::put_each(t, "\ncare: ", r.take_care);
     return t;
 }
 
@@ -119,8 +115,8 @@ constexpr void put_plug_state(press_text& t, const char* when, const plug_state&
         t << text("bore ") << written(before.lower_limit()).view() << text(" to ")
           << written(before.upper_limit()).view() << text(" mm before pressing");
     }
-    detail::put_each(t, "mind: ", b.doubts);
-    detail::put_each(t, "care: ", b.take_care);
+    detail::put_each(t, "\nmind: ", b.doubts);
+    detail::put_each(t, "\ncare: ", b.take_care);
     return t;
 }
 
@@ -133,8 +129,8 @@ constexpr void put_plug_state(press_text& t, const char* when, const plug_state&
     detail::put_plug_state(t, "at 20 C", p.at_20);
     detail::put_plug_state(t, "in service", p.in_service);
     t << text("\nneeded: an interference of at least ") << written(p.needed).view();
-    detail::put_each(t, "mind: ", p.doubts);
-    detail::put_each(t, "care: ", p.take_care);
+    detail::put_each(t, "\nmind: ", p.doubts);
+    detail::put_each(t, "\ncare: ", p.take_care);
     return t;
 }
 
@@ -142,8 +138,8 @@ constexpr void put_plug_state(press_text& t, const char* when, const plug_state&
 [[nodiscard]] constexpr detail::press_text written(const wanted_interference& w) noexcept {
     detail::press_text t;
     t << written(w.interference).view();
-    detail::put_each(t, "mind: ", w.doubts);
-    detail::put_each(t, "care: ", w.take_care);
+    detail::put_each(t, "\nmind: ", w.doubts);
+    detail::put_each(t, "\ncare: ", w.take_care);
     return t;
 }
 

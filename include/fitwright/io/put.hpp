@@ -2,6 +2,7 @@
 #define FITWRIGHT_IO_PUT_HPP
 
 #include <fitwright/error.hpp>
+#include <fitwright/flags.hpp>
 #include <fitwright/text.hpp>
 
 #include <ostream>
@@ -14,6 +15,12 @@ namespace detail {
 /// Through the stream's own operator, so that width and fill hold; no locale is asked.
 template <std::size_t Capacity> std::ostream& put(std::ostream& out, const fixed_text<Capacity>& t) {
     return out << std::string_view(t);
+}
+
+/// The words of each flag of a set (doubts, cautions), with `before` in front of each: "\n  mind: ".
+template <class Text, class Flag>
+constexpr void put_each(Text& t, fitwright::text before, flags<Flag> set) noexcept {
+    set.for_each([&](Flag flag) { t << before << in_words(flag); });
 }
 
 } // namespace detail

@@ -25,16 +25,6 @@ using running_text = fixed_text<2999>;
                             << text(" um");
 }
 
-/// A line for each doubt.
-template <class Doubt> constexpr void put_doubts(running_text& t, flags<Doubt> doubts) noexcept {
-    doubts.for_each([&](Doubt d) { t << text("\n  mind: ") << in_words(d); });
-}
-
-/// A line for each thing to take care of.
-constexpr void put_care(running_text& t, cautions c) noexcept {
-    c.for_each([&](caution one) { t << text("\n  care: ") << in_words(one); });
-}
-
 /// "clearance 20 um: film 8.12 um (formulas 7.98 um), eccentricity 0.189, friction 0.0158, 9.02 W, …"
 constexpr void put_state(running_text& t, const film_state& f) noexcept {
     t << text("clearance ") << in_micrometres(f.clearance.value).view();
@@ -70,7 +60,7 @@ constexpr void put_state(running_text& t, const film_state& f) noexcept {
     t << text(" (") << written(v.from).view();
     if (v.by.document != v.from.document) t << text("; ") << v.by.document;
     t << text(")");
-    detail::put_doubts(t, v.doubts);
+    detail::put_each(t, "\n  mind: ", v.doubts);
     return t;
 }
 
@@ -90,8 +80,8 @@ constexpr void put_state(running_text& t, const film_state& f) noexcept {
         if (!f.tightest.doubts.contains(d)) t << text(" (loosest)");
         t << text(": ") << in_words(d);
     });
-    detail::put_doubts(t, f.viscosity_doubts);
-    detail::put_care(t, f.take_care);
+    detail::put_each(t, "\n  mind: ", f.viscosity_doubts);
+    detail::put_each(t, "\n  care: ", f.take_care);
     return t;
 }
 
@@ -102,7 +92,7 @@ constexpr void put_state(running_text& t, const film_state& f) noexcept {
       << detail::three_figures(p.drag.most.value()).view() << text(" N.m, ")
       << detail::three_figures(p.power_lost.least.value()).view() << text(" to ")
       << detail::three_figures(p.power_lost.most.value()).view() << text(" W");
-    detail::put_care(t, p.take_care);
+    detail::put_each(t, "\n  care: ", p.take_care);
     return t;
 }
 

@@ -25,13 +25,6 @@ constexpr void put_to_a_tenth(stack_text& t, range<length> r) noexcept {
                   length::from_nanometres(-divided_down(-r.most.nanometres(), tenth) * tenth)});
 }
 
-template <class Doubt> constexpr void put_stack_doubts(stack_text& t, flags<Doubt> doubts) noexcept {
-    doubts.for_each([&](Doubt d) { t << text("\n  mind: ") << in_words(d); });
-}
-constexpr void put_stack_care(stack_text& t, cautions care) noexcept {
-    care.for_each([&](caution c) { t << text("\n  care: ") << in_words(c); });
-}
-
 constexpr void put_minutes(stack_text& t, const figure<plane_angle>& a) noexcept {
     t << three_figures(a.value() / degrees(1).value() * 60).view();
 }
@@ -64,7 +57,7 @@ constexpr void put_minutes(stack_text& t, const figure<plane_angle>& a) noexcept
     t << text(" mm, modified ");
     detail::put_to_a_tenth(t, s.modified);
     t << text(" mm\nthe widest tolerance: link no. ") << static_cast<std::int64_t>(s.widest_link + 1);
-    detail::put_stack_doubts(t, s.doubts);
+    detail::put_each(t, "\n  mind: ", s.doubts);
     return t;
 }
 
@@ -82,7 +75,7 @@ constexpr void put_minutes(stack_text& t, const figure<plane_angle>& a) noexcept
           << detail::in_per_cent(s.above).view() << text(" % above the window, in truth ")
           << detail::in_per_cent(s.outside_95.least).view() << text(" to ")
           << detail::in_per_cent(s.outside_95.most).view() << text(" % outside (95 % confidence)");
-    detail::put_stack_doubts(t, s.doubts);
+    detail::put_each(t, "\n  mind: ", s.doubts);
     return t;
 }
 
@@ -107,8 +100,8 @@ constexpr void put_minutes(stack_text& t, const figure<plane_angle>& a) noexcept
     t << text(" mm across the flanks (by the rule of thumb ");
     detail::put_to_a_tenth(t, g.by_the_rule);
     t << text(" mm)");
-    detail::put_stack_doubts(t, g.doubts);
-    detail::put_stack_care(t, g.take_care);
+    detail::put_each(t, "\n  mind: ", g.doubts);
+    detail::put_each(t, "\n  care: ", g.take_care);
     return t;
 }
 
@@ -122,8 +115,8 @@ constexpr void put_minutes(stack_text& t, const figure<plane_angle>& a) noexcept
     t << text(" to ");
     detail::put_minutes(t, w.of_wheel.most);
     t << text(" minutes of arc");
-    detail::put_stack_doubts(t, w.doubts);
-    detail::put_stack_care(t, w.take_care);
+    detail::put_each(t, "\n  mind: ", w.doubts);
+    detail::put_each(t, "\n  care: ", w.take_care);
     return t;
 }
 
@@ -133,7 +126,7 @@ constexpr void put_minutes(stack_text& t, const figure<plane_angle>& a) noexcept
     t << text("axial lash ");
     detail::put_to_a_tenth(t, s.axial);
     t << text(" mm");
-    detail::put_stack_doubts(t, s.doubts);
+    detail::put_each(t, "\n  mind: ", s.doubts);
     return t;
 }
 

@@ -183,7 +183,7 @@ template <side Side>
         t << text("\nthe hub no hotter than ") << detail::written_celsius(*p.hub_limit).view() << text(" (")
           << detail::shortened<200>(p.hub_limit_reason).view() << text(")");
     t << text("\nnot worked out: ") << shrink_plan::not_covered << detail::written_doubts(p.doubts).view();
-    p.take_care.for_each([&](caution c) { t << text("\n") << in_words(c); });
+    detail::put_each(t, "\n", p.take_care);
     return t;
 }
 

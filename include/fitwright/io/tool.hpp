@@ -18,11 +18,6 @@ using tool_text = fixed_text<799>;
     return fixed_text<111>() << written(least).view() << text(" to ") << written(most).view() << text(" mm");
 }
 
-template <class Text, class Flag>
-constexpr void put_all(Text& t, text before_each, flags<Flag> set) noexcept {
-    set.for_each([&](Flag flag) { t << before_each << in_words(flag); });
-}
-
 } // namespace detail
 
 inline std::ostream& operator<<(std::ostream& out, drill_series s) {
@@ -78,7 +73,7 @@ inline std::ostream& operator<<(std::ostream& out, const overcut& o) { return de
 [[nodiscard]] constexpr detail::tool_text written(const expected_hole& e) noexcept {
     detail::tool_text t;
     t << detail::from_to(e.least(), e.most()).view() << text(": ") << written(e.origin()).view();
-    detail::put_all(t, "; ", e.doubts());
+    detail::put_each(t, "; ", e.doubts());
     return t;
 }
 inline std::ostream& operator<<(std::ostream& out, const expected_hole& e) {
@@ -124,7 +119,7 @@ inline std::ostream& operator<<(std::ostream& out, const flat_rule& f) {
     else
         t << text(", leaves ") << written(s.counted_stock).view() << text(" mm by the rule of ")
           << detail::from_to(s.wanted_stock.least, s.wanted_stock.most).view();
-    detail::put_all(t, "; ", s.doubts);
+    detail::put_each(t, "; ", s.doubts);
     return t;
 }
 inline std::ostream& operator<<(std::ostream& out, const hole_step& s) {
@@ -139,7 +134,7 @@ inline std::ostream& operator<<(std::ostream& out, const hole_step& s) {
     if (p.steps().empty()) return t;
     t << text("\nsize from ") << written(p.deciding_step().origin()).view();
     if (p.needs_trial_hole()) t << text("; prove it by a trial hole");
-    detail::put_all(t, "\n", p.warnings());
+    detail::put_each(t, "\n", p.warnings());
     return t;
 }
 inline std::ostream& operator<<(std::ostream& out, const hole_plan& p) {
@@ -161,7 +156,7 @@ template <side Side, across Across>
     detail::tool_text t;
     t << text("offset by ") << written(s.change).view() << text(", expect ") << written(s.expected).view();
     if (s.is_clamped) t << text("; the largest change allowed: cut, measure and ask again");
-    detail::put_all(t, "\n", s.take_care);
+    detail::put_each(t, "\n", s.take_care);
     return t;
 }
 template <side Side, across Across>
@@ -174,7 +169,7 @@ template <side Side> [[nodiscard]] constexpr detail::tool_text written(const dia
     detail::tool_text t;
     t << m.divisions << text(m.divisions == 1 ? " division, then " : " divisions, then ")
       << written(m.rest).view() << text(" to go, expect ") << written(m.expected).view();
-    detail::put_all(t, "\n", m.take_care);
+    detail::put_each(t, "\n", m.take_care);
     return t;
 }
 template <side Side> std::ostream& operator<<(std::ostream& out, const dial_move<Side>& m) {

@@ -5,7 +5,7 @@
 #include <filesystem>
 #include <system_error>
 
-namespace job_sheet {
+namespace shared {
 
 namespace {
 
@@ -42,4 +42,4 @@ std::string write_file(const std::string& name, std::string_view contents) {
     return failed;
 }
 
-} // namespace job_sheet
+} // namespace shared
