@@ -89,7 +89,7 @@ void aim(pair_answer& a, const job& j) {
     if (hole->limits->lower_limit() < head.least || hole->limits->upper_limit() > head.most) return;
     const auto target = fitwright::target_on_grid(*hole->limits, head.step);
     if (target) a.parts.front().size->target = *target;
-    else a.look_at.push_back("hole: " + std::string(target.error().message()));
+    else a.look_at.push_back({verdict::look_at, "hole: " + std::string(target.error().message())});
 }
 
 /// A hole that has no size of its own takes the one that suits the shaft.
@@ -161,8 +161,18 @@ sheet answer(job j) {
     return s;
 }
 
+verdict pair_answer::verdict() const {
+    if (status == job_sheet::status::refused) return job_sheet::verdict::cannot_tell;
+    return look_at.empty() ? job_sheet::verdict::good : look_at.front().brings;
+}
+
 std::size_t sheet::count(status wanted) const {
     const auto has_it = [&](const pair_answer& p) { return p.status == wanted; };
+    return static_cast<std::size_t>(std::count_if(pairs.begin(), pairs.end(), has_it));
+}
+
+std::size_t sheet::count(verdict wanted) const {
+    const auto has_it = [&](const pair_answer& p) { return p.verdict() == wanted; };
     return static_cast<std::size_t>(std::count_if(pairs.begin(), pairs.end(), has_it));
 }
 

@@ -61,7 +61,22 @@ struct alternative_answer {
     std::optional<heat_answer> heat;
 };
 
+/// How far the file could be answered.
 enum class status { answered, look_at, refused };
+
+/// What the sheet says of a pair in one word, from best to worst.
+enum class verdict {
+    good,        ///< all that is wanted holds in every pair within the limits, in every state
+    look_at,     ///< somebody has to decide
+    cannot_tell, ///< something is missing, or not known
+    wont_do,     ///< a pair within the limits may fail
+};
+
+/// What somebody has to know of a pair, and the verdict that it alone would bring.
+struct remark {
+    job_sheet::verdict brings = verdict::look_at;
+    std::string text;
+};
 
 struct pair_answer {
     pair asked; ///< where the shaft leads, its hole has the limits that suit the shaft
@@ -79,9 +94,12 @@ struct pair_answer {
     std::vector<gauge_answer> gauges;
     std::vector<reading_answer> readings;
     std::optional<chance_answer> chance;
-    std::vector<std::string> look_at; ///< what somebody has to decide
+    std::vector<remark> look_at; ///< the worst first
     std::vector<std::string> cautions;
     job_sheet::status status = status::answered;
+
+    /// That of the worst remark; of a pair that the file states wrongly nothing can be told.
+    [[nodiscard]] job_sheet::verdict verdict() const;
 };
 
 struct sheet {
@@ -89,6 +107,7 @@ struct sheet {
     std::vector<pair_answer> pairs;
 
     [[nodiscard]] std::size_t count(status s) const;
+    [[nodiscard]] std::size_t count(verdict v) const;
 };
 
 [[nodiscard]] sheet answer(job j);

@@ -51,7 +51,7 @@ constexpr std::string_view header =
     "lower_limit_mm,upper_limit_mm,lower_limit_in,upper_limit_in,target_mm,source,kind,least_clearance_um,"
     "mean_clearance_um,greatest_clearance_um,look_at,cautions,errors,"
     "reamer_lower_mm,reamer_upper_mm,plan,go_lower_mm,go_upper_mm,not_go_lower_mm,not_go_upper_mm,go_worn_mm,"
-    "readings,tight_percent,tightest_state,tightest_um,loosest_state,loosest_um,details\n";
+    "readings,tight_percent,tightest_state,tightest_um,loosest_state,loosest_um,details,verdict\n";
 
 /// "centre drill; 13 mm drill: 13.076 to 13.204, leaves ...; ..."; or why there is no plan.
 std::string plan(const making_answer& m) {
@@ -113,7 +113,7 @@ void add_shop_answers(const pair_answer& a, const part_answer& p, csv_row& row) 
     if (a.film)
         for (const fact& f : facts_of(*a.film)) all.push_back(f.label + ": " + f.text);
     for (const fact& f : details(a)) all.push_back(f.label + ": " + f.text);
-    row << joined(all);
+    row << joined(all) << in_words(a.verdict());
 }
 
 std::string part_row(const pair_answer& a, const part_answer& p) {
@@ -133,7 +133,7 @@ std::string part_row(const pair_answer& a, const part_answer& p) {
     if (const auto& c = a.clearance)
         row << std::string_view(in_words(c->kind)) << um(c->least) << um(c->mean) << um(c->greatest);
     else row.skip(4);
-    row << joined(a.look_at) << joined(a.cautions) << errors(a.asked);
+    row << joined(texts(a.look_at)) << joined(a.cautions) << errors(a.asked);
     add_shop_answers(a, p, row);
     return row.line();
 }

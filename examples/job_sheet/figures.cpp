@@ -75,4 +75,26 @@ std::string_view in_words(status s) {
     return "";
 }
 
+std::string_view in_words(verdict v) {
+    switch (v) {
+    case verdict::good: return "good";
+    case verdict::look_at: return "look at it";
+    case verdict::cannot_tell: return "can't tell";
+    case verdict::wont_do: return "won't do";
+    }
+    return "";
+}
+
+std::string count_in_words(const sheet& s) {
+    return fmt::format("{} pair{}: {} good, {} to look at, {} can't be told, {} won't do", s.pairs.size(),
+                       s.pairs.size() == 1 ? "" : "s", s.count(verdict::good), s.count(verdict::look_at),
+                       s.count(verdict::cannot_tell), s.count(verdict::wont_do));
+}
+
+std::vector<std::string> texts(const std::vector<remark>& remarks) {
+    std::vector<std::string> all;
+    for (const remark& r : remarks) all.push_back(r.text);
+    return all;
+}
+
 } // namespace job_sheet

@@ -44,6 +44,12 @@ struct tenths {
 [[nodiscard]] std::string in_words(const fault& f);
 /// "answered", "look at", "refused"
 [[nodiscard]] std::string_view in_words(status s);
+/// "good", "look at it", "can't tell", "won't do"
+[[nodiscard]] std::string_view in_words(verdict v);
+/// "16 pairs: 4 good, 7 to look at, 3 won't do, 2 can't be told"
+[[nodiscard]] std::string count_in_words(const sheet& s);
+/// The remarks without their verdicts.
+[[nodiscard]] std::vector<std::string> texts(const std::vector<remark>& remarks);
 
 } // namespace job_sheet
 

@@ -177,12 +177,12 @@ std::string card(const pair_answer& a, std::size_t number) {
     std::string html = fmt::format(
         "<article class=\"card\" id=\"pair-{0}\" aria-labelledby=\"name-{0}\">\n<header><h3 id=\"name-{0}\">{1} {2}</h3>"
         "<span class=\"status {3}\">{4}</span></header>\n",
-        number, escaped(p.id), escaped(p.name), status_class, in_words(a.status));
+        number, escaped(p.id), escaped(p.name), status_class, in_words(a.verdict()));
     html += titled_list("Refused", in_words(p.faults));
     html += paragraph("must", p.behaviour);
     html += paragraph("callout", p.callout);
     html += facts_list(brief(a), "brief");
-    html += titled_list("Look at", a.look_at);
+    html += titled_list("Look at", texts(a.look_at));
     html += paragraph("note", given(p));
     const std::string drawn = picture(a);
     html += "<div class=\"sides\"><div>\n" + parts_table(a);
@@ -231,10 +231,7 @@ std::string html_sheet(const sheet& s) {
         html += "<h2>About the plans for holes</h2>\n" + list(plans);
     html += "<h2>Pairs</h2>\n";
     for (std::size_t i = 0; i < s.pairs.size(); ++i) html += card(s.pairs[i], i + 1);
-    return html +
-           fmt::format(
-               "</main>\n<footer>{} pairs: {} answered, {} to look at, {} refused</footer>\n</body>\n</html>\n",
-               s.pairs.size(), s.count(status::answered), s.count(status::look_at), s.count(status::refused));
+    return html + fmt::format("</main>\n<footer>{}</footer>\n</body>\n</html>\n", count_in_words(s));
 }
 
 } // namespace job_sheet

@@ -57,10 +57,17 @@ ordered_json faults_in_json(const std::vector<fault>& faults) {
     return all;
 }
 
+ordered_json remarks_in_json(const std::vector<remark>& remarks) {
+    ordered_json all = ordered_json::array();
+    for (const remark& r : remarks) all.push_back({{"brings", in_words(r.brings)}, {"text", r.text}});
+    return all;
+}
+
 ordered_json pair_in_json(const pair_answer& a) {
     ordered_json o = {{"id", a.asked.id},
                       {"name", a.asked.name},
                       {"status", in_words(a.status)},
+                      {"verdict", in_words(a.verdict())},
                       {"behaviour", a.asked.behaviour}};
     o["callout"] = a.asked.callout;
     o["parts"] = ordered_json::array();
@@ -69,7 +76,8 @@ ordered_json pair_in_json(const pair_answer& a) {
     o["instead"] = ordered_json::array();
     for (const alternative_answer& other : a.instead) o["instead"].push_back(alternative_in_json(other));
     add_shop_answers(a, o);
-    o["look_at"] = a.look_at;
+    o["look_at"] = texts(a.look_at);
+    o["remarks"] = remarks_in_json(a.look_at);
     o["cautions"] = a.cautions;
     o["errors"] = faults_in_json(a.asked.faults);
     return o;
@@ -87,6 +95,10 @@ std::string json_sheet(const sheet& s) {
     o["count"] = {{"answered", s.count(status::answered)},
                   {"look_at", s.count(status::look_at)},
                   {"refused", s.count(status::refused)}};
+    o["verdicts"] = {{"good", s.count(verdict::good)},
+                     {"look_at_it", s.count(verdict::look_at)},
+                     {"cannot_tell", s.count(verdict::cannot_tell)},
+                     {"wont_do", s.count(verdict::wont_do)}};
     return o.dump(2, ' ', false, ordered_json::error_handler_t::replace) + '\n';
 }
 

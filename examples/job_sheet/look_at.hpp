@@ -5,8 +5,8 @@
 
 namespace job_sheet {
 
-/// Where a pair's limits and what it is wanted for do not go together, as far as sizes alone tell.
-[[nodiscard]] std::vector<std::string> what_to_look_at(const pair_answer& a, const job& j);
+/// Where a pair's limits and what it is wanted for do not go together, the worst first.
+[[nodiscard]] std::vector<remark> what_to_look_at(const pair_answer& a, const job& j);
 
 } // namespace job_sheet
 

@@ -201,15 +201,30 @@ std::string sources(const pair_answer& a) {
     return list.empty() ? list : wrapped("Source:    ", list);
 }
 
+/// The remarks under the verdict that each brings.
+std::string remark_lines(const pair_answer& a) {
+    std::string lines;
+    verdict before = verdict::good;
+    for (const remark& r : a.look_at) {
+        const std::string_view heading = r.brings == verdict::wont_do       ? "WON'T DO:"
+                                         : r.brings == verdict::cannot_tell ? "CAN'T TELL:"
+                                                                            : "LOOK AT:";
+        lines += wrapped(fmt::format("{:<11}- ", r.brings == before ? "" : heading), r.text);
+        before = r.brings;
+    }
+    return lines;
+}
+
 std::string pair_lines(const pair_answer& a) {
     const pair& p = a.asked;
-    std::string lines =
-        thick_line + wrapped(p.id + "  ", fmt::format("{}  [{}]", p.name, in_words(a.status))) + thick_line;
+    std::string lines = thick_line +
+                        wrapped(p.id + "  ", fmt::format("{}  [{}]", p.name, in_words(a.verdict()))) +
+                        thick_line;
     for (const fault& f : p.faults) lines += wrapped("REFUSED:   ", in_words(f));
     if (!p.behaviour.empty()) lines += wrapped("Must:      ", p.behaviour);
     if (!p.callout.empty()) lines += wrapped("Drawing:   ", p.callout);
     lines += fact_lines(brief(a), true);
-    lines += bullets("LOOK AT:   ", a.look_at);
+    lines += remark_lines(a);
     if (!given(p).empty()) lines += wrapped("Given:     ", given(p));
     for (const part_answer& part : a.parts) lines += part_lines(part);
     if (p.stack)
@@ -233,11 +248,7 @@ std::string pair_lines(const pair_answer& a) {
     return lines + '\n';
 }
 
-std::string foot(const sheet& s) {
-    return thick_line + fmt::format("{} pairs: {} answered, {} to look at, {} refused\n", s.pairs.size(),
-                                    s.count(status::answered), s.count(status::look_at),
-                                    s.count(status::refused));
-}
+std::string foot(const sheet& s) { return thick_line + count_in_words(s) + '\n'; }
 
 } // namespace
 
