@@ -92,16 +92,46 @@ void aim(pair_answer& a, const job& j) {
     else a.look_at.push_back({verdict::look_at, "hole: " + std::string(target.error().message())});
 }
 
-/// A hole that has no size of its own takes the one that suits the shaft.
-void let_shaft_lead(pair_answer& a, const job& j) {
-    a.leading = leading_of(a.asked, j);
-    if (!a.leading || !a.leading->bore || a.asked.hole->limits) return;
-    a.asked.hole->limits = *a.leading->bore;
-    a.asked.hole->as_read = "to suit the shaft";
-}
+/// Parts without a size of their own get the one that was chosen for them, each pair in its turn, since one
+/// part may be in several; bushes in their seats first, since a bore moves as its seat lets it.
+class settled_job {
+public:
+    explicit settled_job(job j)
+        : job_(std::move(j)), leading_(job_.pairs.size()), choosing_(job_.pairs.size()) {
+        for (const bool is_a_seat : {true, false})
+            for (std::size_t i = 0; i < job_.pairs.size(); ++i)
+                if (is_a_seat == (job_.pairs[i].shaft && job_.pairs[i].shaft->bore)) settle(i);
+    }
 
-pair_answer answer_pair(const pair& job_pair, const job& j) {
-    pair_answer a{.asked = job_pair,
+    [[nodiscard]] const job& settled() const { return job_; }
+    [[nodiscard]] const std::optional<leading_answer>& leading(std::size_t i) const { return leading_[i]; }
+    [[nodiscard]] const std::optional<choosing_answer>& choosing(std::size_t i) const { return choosing_[i]; }
+
+private:
+    void settle(std::size_t i) {
+        pair& p = job_.pairs[i];
+        if (p.is_open()) {
+            choosing_[i] = choosing_of(wanting::of(p, job_));
+            if (!choosing_[i]) return;
+            choosing_[i]->decides = true;
+            leading_[i] = leading_of(p, *choosing_[i], job_);
+            take_sizes(*choosing_[i], p);
+            return;
+        }
+        leading_[i] = leading_of(p, job_);
+        if (!leading_[i] || !leading_[i]->bore || p.hole->limits) return;
+        p.hole->limits = *leading_[i]->bore;
+        p.hole->as_read = "to suit the shaft";
+    }
+
+    job job_;
+    std::vector<std::optional<leading_answer>> leading_;
+    std::vector<std::optional<choosing_answer>> choosing_;
+};
+
+pair_answer answer_pair(std::size_t number, const settled_job& from) {
+    const job& j = from.settled();
+    pair_answer a{.asked = j.pairs[number],
                   .parts = {},
                   .clearance = {},
                   .instead = {},
@@ -111,14 +141,15 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
                   .film = {},
                   .end_float = {},
                   .seated_first = {},
-                  .leading = {},
+                  .leading = from.leading(number),
+                  .judging = {},
+                  .choosing = from.choosing(number),
                   .making = {},
                   .gauges = {},
                   .readings = {},
                   .chance = {},
                   .look_at = {},
                   .cautions = {}};
-    let_shaft_lead(a, j);
     const pair& asked = a.asked;
     if (asked.hole) a.parts.push_back(part_of(*asked.hole));
     if (asked.shaft) a.parts.push_back(part_of(*asked.shaft));
@@ -128,6 +159,9 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
     }
     const bool both = asked.hole && asked.shaft && asked.hole->limits && asked.shaft->limits;
     if (both) a.clearance = clearance_of(fitwright::fit(*asked.hole->limits, *asked.shaft->limits));
+    const auto wanted = wanting::of(asked, j);
+    a.judging = judging_of(asked, wanted);
+    if (!a.choosing && a.judging && !a.judging->all_hold()) a.choosing = choosing_of(wanted);
     a.heat = heat_of(asked, j);
     a.pressing = pressing_of(asked, j);
     a.leak = leak_of(asked, a.heat, a.leading, j);
@@ -155,9 +189,9 @@ pair_answer answer_pair(const pair& job_pair, const job& j) {
 } // namespace
 
 sheet answer(job j) {
-    sheet s;
-    for (const pair& p : j.pairs) s.pairs.push_back(answer_pair(p, j));
-    s.asked = std::move(j);
+    const settled_job from(std::move(j));
+    sheet s{.asked = from.settled(), .pairs = {}};
+    for (std::size_t i = 0; i < s.asked.pairs.size(); ++i) s.pairs.push_back(answer_pair(i, from));
     return s;
 }
 

@@ -3,9 +3,11 @@
 
 #include "chances.hpp"
 #include "checking.hpp"
+#include "choosing.hpp"
 #include "end_float.hpp"
 #include "heat.hpp"
 #include "job.hpp"
+#include "judging.hpp"
 #include "leading.hpp"
 #include "making.hpp"
 #include "pressing.hpp"
@@ -79,7 +81,7 @@ struct remark {
 };
 
 struct pair_answer {
-    pair asked; ///< where the shaft leads, its hole has the limits that suit the shaft
+    pair asked; ///< with the limits that were chosen for a part that has none
     std::vector<part_answer> parts;
     std::optional<clearance_answer> clearance;
     std::vector<alternative_answer> instead;
@@ -90,6 +92,8 @@ struct pair_answer {
     std::optional<float_answer> end_float;
     std::string seated_first; ///< what the hole's part is pressed into before it is finished
     std::optional<leading_answer> leading;
+    std::optional<judging_answer> judging;   ///< want by want
+    std::optional<choosing_answer> choosing; ///< what is made, or where a want fails what would do
     std::optional<making_answer> making;
     std::vector<gauge_answer> gauges;
     std::vector<reading_answer> readings;

@@ -102,6 +102,10 @@ void add_shop_answers(const pair_answer& a, const part_answer& p, csv_row& row) 
         row.skip(4);
     }
     std::vector<std::string> all;
+    if (a.judging)
+        for (const fact& f : facts_of(*a.judging)) all.push_back(f.label + ": " + f.text);
+    if (a.choosing)
+        for (const fact& f : facts_of(*a.choosing)) all.push_back(f.label + ": " + f.text);
     if (a.heat)
         for (const fact& f : facts_of(*a.heat)) all.push_back(f.label + ": " + f.text);
     if (a.pressing)

@@ -80,9 +80,14 @@ std::vector<fact> facts_of(const stack& s) {
 
 std::string given(const pair& p) {
     std::string all;
+    append(all, "size ", p.size);
     append(all, "in contact over ", p.land);
     append(all, "pressure ", p.pressure);
     append(all, "leak at most ", p.leak_at_most);
+    append(all, "shake at most ", p.shake_at_most);
+    append(all, "left at least ", p.left_at_least);
+    append(all, "holds ", p.holds);
+    append(all, "pressed with at most ", p.press_at_most);
     append(all, "wanted clearance ", p.clearance);
     if (p.hole) append(all, "outside diameter ", p.hole->outside);
     if (p.hole) append(all, "wall ", p.hole->wall);

@@ -54,6 +54,8 @@ enum class want {
     passes_heat,
     never_rubs,
     end_float,
+    comes_off_by_hand,
+    goes_in, ///< by no more force than is stated; not written, it follows from `press_at_most`
 };
 
 /// What the part is measured with, and what that is known to be good for.
@@ -107,6 +109,7 @@ struct pair {
     std::string callout; ///< as written; empty if each part has its own
     std::optional<role<fitwright::side::hole>> hole;
     std::optional<role<fitwright::side::shaft>> shaft;
+    std::optional<stated<fitwright::length>> size; ///< nominal, where no call-out says it
     bool shaft_leads = false;
     std::optional<stated<fitwright::clearance_window>> clearance; ///< wanted of a pair whose shaft leads
     std::vector<want> wants;
@@ -116,13 +119,22 @@ struct pair {
     std::optional<stated<fitwright::pressure>> pressure;
     std::optional<double> safety; ///< how many times over it is to hold
     std::optional<stated<double>> leak_at_most;
-    std::optional<stated<double>> load;           ///< on a journal, in newtons
-    std::optional<stated<double>> speed;          ///< of a journal, in revolutions a minute
-    std::optional<stated<fitwright::iso_vg>> oil; ///< that it is oiled with
+    std::optional<stated<fitwright::length>> shake_at_most; ///< clearance in the loosest state
+    std::optional<stated<fitwright::length>> left_at_least; ///< clearance in the tightest state
+    std::optional<stated<double>> holds;                    ///< without slipping along the axis, in newtons
+    std::optional<stated<double>> press_at_most;            ///< to press it together with, in newtons
+    std::optional<stated<double>> load;                     ///< on a journal, in newtons
+    std::optional<stated<double>> speed;                    ///< of a journal, in revolutions a minute
+    std::optional<stated<fitwright::iso_vg>> oil;           ///< that it is oiled with
     std::optional<job_sheet::stack> stack;
     std::vector<std::string> cautions;
     std::vector<fault> faults; ///< those of the file's faults that are about this pair
 
+    /// Whether a part is left to choose by the wants: there is no call-out, and no clearance to work it out by.
+    [[nodiscard]] bool is_open() const {
+        return hole && shaft && callout.empty() && !(shaft_leads && clearance) &&
+               !(hole->has_own_size && shaft->has_own_size);
+    }
     [[nodiscard]] bool wants_to(want w) const {
         for (const want mine : wants)
             if (mine == w) return true;
@@ -175,6 +187,7 @@ struct job {
     std::string title;
     std::string about;
     std::optional<stated<fitwright::temperature>> sizes_at;
+    std::optional<stated<fitwright::grade>> finest; ///< that the shop holds
     std::vector<std::string> cautions;
     std::vector<group> groups;
     std::vector<state> states;

@@ -1,6 +1,7 @@
 #include "json_shop.hpp"
 
 #include "figures.hpp"
+#include "read_pair.hpp"
 #include <fitwright/io/source.hpp>
 
 namespace job_sheet {
@@ -239,6 +240,55 @@ ordered_json others_in_json(const std::vector<other_class>& others) {
     return all;
 }
 
+/// What has no bound is left out.
+ordered_json allowed_in_json(const fitwright::clearance_window& w) {
+    const bounds b = bounds_of(w);
+    ordered_json o = {{"in_words", allowed_in_words(w)}};
+    if (b.least) o["least"] = difference_in_json(*b.least);
+    if (b.most) o["most"] = difference_in_json(*b.most);
+    return o;
+}
+
+ordered_json want_end_in_json(const want_end& e) {
+    ordered_json o = {{"holds", std::string(in_words(e.holds))}, {"in_words", e.words}};
+    if (e.margin) o["margin"] = *e.margin;
+    return o;
+}
+
+ordered_json judging_in_json(const judging_answer& a) {
+    ordered_json o = {{"wants", ordered_json::array()}, {"not_judged", ordered_json::array()}};
+    for (const want_row& r : a.rows)
+        o["wants"].push_back({{"want", in_words(r.wanted)},
+                              {"holds", std::string(in_words(r.holds))},
+                              {"tightest_pair", want_end_in_json(r.tightest)},
+                              {"loosest_pair", want_end_in_json(r.loosest)},
+                              {"allows_at_20_degC", allowed_in_json(r.allows)}});
+    for (const open_want& w : a.unjudged)
+        o["not_judged"].push_back({{"want", in_words(w.mine)}, {"takes", w.missing}});
+    if (!a.cannot_tell.empty()) o["cannot_tell"] = a.cannot_tell;
+    return o;
+}
+
+ordered_json choosing_in_json(const choosing_answer& a) {
+    ordered_json o = {{"decides", a.decides}, {"given_up", a.given_up}, {"choices", ordered_json::array()}};
+    if (!a.no_choice.empty()) o["no_choice"] = a.no_choice;
+    if (a.allowed) o["all_wants_allow_at_20_degC"] = allowed_in_json(*a.allowed);
+    for (const choice& c : a.all) {
+        const fitwright::fit f = c.pair.pair();
+        ordered_json one = {{"hole", c.hole},
+                            {"hole_limits", from_to(f.hole().lower_limit(), f.hole().upper_limit())},
+                            {"shaft", c.shaft},
+                            {"shaft_limits", from_to(f.shaft().lower_limit(), f.shaft().upper_limit())},
+                            {"clearance", clearance({f.min_clearance(), f.max_clearance()})},
+                            {"all_wants_hold", c.stopped_by.empty()},
+                            {"stopped_by", c.stopped_by},
+                            {"tools", c.tools},
+                            {"against", c.against}};
+        o["choices"].push_back(std::move(one));
+    }
+    return o;
+}
+
 } // namespace
 
 ordered_json size_in_json(length l) { return {{"nm", l.nanometres()}, {"mm", mm(l)}}; }
@@ -247,6 +297,8 @@ ordered_json difference_in_json(length l) { return {{"nm", l.nanometres()}, {"um
 ordered_json hot_in_json(const heat_answer& h) { return heat_in_json(h); }
 
 void add_shop_answers(const pair_answer& a, ordered_json& to) {
+    if (a.judging) to["judging"] = judging_in_json(*a.judging);
+    if (a.choosing) to["choosing"] = choosing_in_json(*a.choosing);
     if (a.heat) to["heat"] = heat_in_json(*a.heat);
     if (a.pressing) to["pressing"] = pressing_in_json(*a.pressing);
     if (!a.seated_first.empty()) to["seated_first"] = a.seated_first;

@@ -15,11 +15,6 @@ namespace {
 using fitwright::length;
 using fitwright::measured_shaft;
 
-length to_whole_mm(length l) {
-    const length one_mm = length::from_nanometres(1'000'000);
-    return one_mm * multiples_below(l + one_mm / 2, one_mm);
-}
-
 bool is_preferred(fitwright::hole_class c) {
     const auto all = fitwright::preferred_hole_classes();
     return std::find(all.begin(), all.end(), c) != all.end();
@@ -80,7 +75,7 @@ void add_tools(const pair& p, const job& j, const fitwright::hole_limits& bore, 
 }
 
 std::string not_the_nominal(measured_shaft shaft) {
-    const length nominal = to_whole_mm(shaft.size());
+    const length nominal = whole_mm_near(shaft.size());
     const fitwright::shaft_limits l = shaft.limits();
     if (l.allow(nominal)) return {};
     const bool below = l.upper_limit() < nominal;
@@ -91,30 +86,61 @@ std::string not_the_nominal(measured_shaft shaft) {
                        below ? "below" : "above");
 }
 
+measured_shaft as_measured(const role<fitwright::side::shaft>& r) {
+    return {r.limits->nominal(), r.limits->upper_deviation()};
+}
+
+fitwright::clearance_window inwards_to_um(const fitwright::clearance_window& w) {
+    const length one_um = length::from_nanometres(1'000);
+    return {one_um * multiples_above(w.least, one_um), one_um * multiples_below(w.most, one_um)};
+}
+
+/// What else there is than the bore: the nearest classes, the job's alternatives, the tools of the drawer.
+void look_around(const pair& p, const job& j, leading_answer& a) {
+    const measured_shaft shaft = as_measured(*p.shaft);
+    add_nearest(*a.bore, whole_mm_near(shaft.size()), shaft, a.nearest);
+    if (whole_mm_near(shaft.size()) != shaft.size()) add_nearest(*a.bore, shaft.size(), shaft, a.nearest);
+    for (const alternative& other : p.instead)
+        a.tried.push_back(tried("as " + other.callout, other.fit.hole().lower_limit(),
+                                other.fit.hole().upper_limit(), shaft));
+    add_tools(p, j, *a.bore, shaft, a.tried);
+}
+
 } // namespace
+
+length whole_mm_near(length l) {
+    const length one_mm = length::from_nanometres(1'000'000);
+    return one_mm * multiples_below(l + one_mm / 2, one_mm);
+}
 
 std::optional<leading_answer> leading_of(const pair& p, const job& j) {
     if (!p.shaft_leads || !p.clearance || !p.hole || !p.shaft || !p.shaft->limits) return std::nullopt;
-    const fitwright::shaft_limits& range = *p.shaft->limits;
-    const measured_shaft shaft(range.nominal(), range.upper_deviation());
     leading_answer a{.wanted = p.clearance->value,
                      .bore = {},
                      .no_bore = {},
-                     .not_the_nominal = not_the_nominal(shaft),
+                     .not_the_nominal = not_the_nominal(as_measured(*p.shaft)),
                      .nearest = {},
                      .tried = {}};
-    const auto bore = fitwright::bore_for(shaft, a.wanted);
+    const auto bore = fitwright::bore_for(as_measured(*p.shaft), a.wanted);
     if (!bore) {
         a.no_bore = bore.error().message();
         return a;
     }
     a.bore = *bore;
-    add_nearest(*bore, to_whole_mm(shaft.size()), shaft, a.nearest);
-    if (to_whole_mm(shaft.size()) != shaft.size()) add_nearest(*bore, shaft.size(), shaft, a.nearest);
-    for (const alternative& other : p.instead)
-        a.tried.push_back(tried("as " + other.callout, other.fit.hole().lower_limit(),
-                                other.fit.hole().upper_limit(), shaft));
-    add_tools(p, j, *bore, shaft, a.tried);
+    look_around(p, j, a);
+    return a;
+}
+
+std::optional<leading_answer> leading_of(const pair& p, const choosing_answer& chosen, const job& j) {
+    if (!p.shaft || !p.shaft->measured || !p.hole || chosen.all.empty() || !chosen.allowed)
+        return std::nullopt;
+    leading_answer a{.wanted = inwards_to_um(*chosen.allowed),
+                     .bore = chosen.all.front().pair.hole,
+                     .no_bore = {},
+                     .not_the_nominal = not_the_nominal(as_measured(*p.shaft)),
+                     .nearest = {},
+                     .tried = {}};
+    look_around(p, j, a);
     return a;
 }
 

@@ -1,6 +1,7 @@
 #ifndef JOB_SHEET_LEADING_HPP
 #define JOB_SHEET_LEADING_HPP
 
+#include "choosing.hpp"
 #include "job.hpp"
 
 #include <optional>
@@ -35,8 +36,15 @@ struct leading_answer {
     std::vector<hole_tried> tried;    ///< as the job's alternatives, and by the tools of the drawer
 };
 
-/// Nothing for a pair whose shaft doesn't lead.
+/// Nothing for a pair that states no clearance for its shaft to have.
 [[nodiscard]] std::optional<leading_answer> leading_of(const pair& p, const job& j);
+/// The same where the wants decide: the clearance that they allow and the bore that was chosen. Nothing for a
+/// pair whose shaft doesn't lead.
+[[nodiscard]] std::optional<leading_answer> leading_of(const pair& p, const choosing_answer& chosen,
+                                                       const job& j);
+
+/// "the shaft is not 8 mm": which whole millimetre.
+[[nodiscard]] fitwright::length whole_mm_near(fitwright::length l);
 
 } // namespace job_sheet
 

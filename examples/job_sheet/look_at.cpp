@@ -179,6 +179,57 @@ void what_is_not_at_hand(const pair_answer& a, std::vector<remark>& notes) {
         notes.push_back({verdict::look_at, "no plan for the hole: something is missing, see below"});
 }
 
+/// Whether another remark has it already, in the words of its own room.
+bool is_spoken_of(const want_row& r, const pair_answer& a) {
+    switch (r.wanted) {
+    case want::slides:
+    case want::turns:
+    case want::passes_heat:
+    case want::never_rubs: return true;
+    case want::never_seizes: return !a.asked.left_at_least;
+    case want::little_leak: return a.leak.has_value();
+    case want::oil_film: return a.film.has_value();
+    case want::stays_put:
+    case want::no_creep: return !a.asked.holds && a.pressing;
+    case want::pressure_tight: return a.pressing.has_value();
+    default: return false;
+    }
+}
+
+std::string why_nothing_is_chosen(const pair_answer& a) {
+    if (a.judging && a.judging->rows.empty() && !a.judging->unjudged.empty())
+        return "none of the wants can be judged";
+    return "the wants of the pair say nothing that sizes could be chosen by";
+}
+
+/// The wants that nothing above speaks of: held against the sizes, each at both ends of the limits.
+void wants_missed(const pair_answer& a, std::vector<remark>& notes) {
+    if (!a.judging) return;
+    const judging_answer& judged = *a.judging;
+    if (!judged.cannot_tell.empty())
+        notes.push_back({verdict::cannot_tell, "can't tell whether the wants hold: " + judged.cannot_tell});
+    for (const want_row& r : judged.rows) {
+        if (r.holds == holding::yes || is_spoken_of(r, a)) continue;
+        const want_end& worse = r.loosest.holds == r.holds ? r.loosest : r.tightest;
+        const verdict brings = r.holds == holding::cannot_tell ? verdict::cannot_tell
+                               : r.is_a_question_of_yield      ? verdict::look_at
+                                                               : missed(a);
+        notes.push_back(
+            {brings, fmt::format("wants '{}', but the {} pair within the limits: {}", in_words(r.wanted),
+                                 &worse == &r.loosest ? "loosest" : "tightest", worse.words)});
+    }
+    for (const open_want& w : judged.unjudged)
+        notes.push_back({verdict::look_at,
+                         fmt::format("wants '{}', not judged: it takes {}", in_words(w.mine), w.missing)});
+}
+
+void nothing_chosen(const pair_answer& a, std::vector<remark>& notes) {
+    if (!a.asked.is_open()) return;
+    if (!a.choosing) notes.push_back({verdict::cannot_tell, "no sizes: " + why_nothing_is_chosen(a)});
+    else if (!a.choosing->no_choice.empty())
+        notes.push_back({verdict::cannot_tell, "no sizes: " + a.choosing->no_choice});
+}
+
 } // namespace
 
 std::vector<remark> what_to_look_at(const pair_answer& a, const job& j) {
@@ -187,6 +238,8 @@ std::vector<remark> what_to_look_at(const pair_answer& a, const job& j) {
     compare_hot(a, notes);
     pressed_joints(a, notes);
     running_parts(a, notes);
+    wants_missed(a, notes);
+    nothing_chosen(a, notes);
     if (a.end_float && !a.end_float->does_for_all)
         notes.push_back(
             a.end_float->cannot_tell.empty()

@@ -1,5 +1,7 @@
 #include "measures.hpp"
 
+#include <fitwright/callout.hpp>
+
 #include <algorithm>
 #include <charconv>
 #include <cstdint>
@@ -269,6 +271,16 @@ result<fitwright::iso_vg> read_oil(std::string_view text) {
     const auto grade = fitwright::iso_vg_of(static_cast<int>(whole(digits)));
     if (!grade) return start.wrong(std::string(grade.error().message()));
     return grade;
+}
+
+result<fitwright::grade> read_grade(std::string_view text) {
+    cursor c(text);
+    const cursor start = c;
+    // A grade stands in a class: IT6 is that of H6.
+    const auto of_class =
+        fitwright::read_hole_class(c.skip("IT") ? "H" + std::string(c.rest()) : std::string());
+    if (!of_class) return start.wrong("no grade: write it as in IT6, from IT01 to IT18");
+    return of_class->grade;
 }
 
 result<double> read_share(std::string_view text) { return read_scaled(text, share_units); }

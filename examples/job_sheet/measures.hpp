@@ -3,6 +3,7 @@
 
 #include <fitwright/choose/mate.hpp>
 #include <fitwright/error.hpp>
+#include <fitwright/iso286/tolerance_class.hpp>
 #include <fitwright/limits.hpp>
 #include <fitwright/running/oil_grade.hpp>
 
@@ -36,6 +37,8 @@ namespace job_sheet {
 [[nodiscard]] fitwright::result<double> read_speed(std::string_view text);
 /// "ISO VG 32".
 [[nodiscard]] fitwright::result<fitwright::iso_vg> read_oil(std::string_view text);
+/// "IT6".
+[[nodiscard]] fitwright::result<fitwright::grade> read_grade(std::string_view text);
 /// "5 %": as 0.05.
 [[nodiscard]] fitwright::result<double> read_share(std::string_view text);
 

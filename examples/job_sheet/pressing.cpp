@@ -2,7 +2,6 @@
 
 #include "figures.hpp"
 #include "heat.hpp"
-#include "leading.hpp"
 #include "stuff.hpp"
 #include <fitwright/io/source.hpp>
 
@@ -31,38 +30,13 @@ bool holds_by_itself(const pair& p, const fitwright::fit& f) {
 }
 
 /// The outside of the hub: as stated, or by its thinnest wall, or the largest circle within its envelope.
-std::optional<length> outside_of(const role<fitwright::side::hole>& hole) {
+std::optional<length> outside_of(const role<fitwright::side::hole>& hole, length nominal) {
     if (hole.outside) return hole.outside->value;
-    if (hole.wall) return hole.limits->nominal() + hole.wall->value * 2;
+    if (hole.wall) return nominal + hole.wall->value * 2;
     std::optional<length> least;
     for (const auto& one : hole.part.envelope)
         if (!least || one.value < *least) least = one.value;
     return least;
-}
-
-/// The joint without temperatures, or what is missing for it.
-std::variant<fitwright::joint, std::string> joint_of(const pair& p, const fitwright::fit& f) {
-    const reckoned hub = material_of(p.hole->part);
-    const reckoned shaft = material_of(p.shaft->part);
-    if (!hub.material) return hub.words;
-    if (!shaft.material) return shaft.words;
-    const auto outside = outside_of(*p.hole);
-    if (!outside)
-        return fmt::format(
-            "what is around the hole of the {} is not stated: outside = \"30 mm\" or wall = \"6 mm\"",
-            p.hole->part.name);
-    if (!p.land) return std::string("how long the parts touch is not stated: land = \"12 mm\"");
-    const fitwright::friction_pair between{hub.material->family, shaft.material->family,
-                                           fitwright::joined_by::pressing, fitwright::seat_surface::dry};
-    fitwright::joint j{.seat = f,
-                       .hub = {.made_of = *hub.material, .outside = *outside},
-                       .shaft = {.made_of = *shaft.material},
-                       .joint_length = p.land->value,
-                       .between = fitwright::friction_for(between)};
-    if (p.hole->part.rz) j.roughness.hub = p.hole->part.rz->value;
-    if (p.shaft->part.rz) j.roughness.shaft = p.shaft->part.rz->value;
-    if (p.shaft->bore) j.shaft.bore = p.shaft->bore->value;
-    return j;
 }
 
 void take(const fitwright::press_result& r, pressing_answer& a) {
@@ -106,10 +80,8 @@ void add_bush(const pair& p, const job& j, pressing_answer& a) {
     bush_answer b{.wanted_by = {}, .way = {}, .bore = p.shaft->bore->value};
     for (const pair& other : j.pairs) {
         if (!other.hole || other.hole->part.id != p.shaft->part.id) continue;
-        std::optional<fitwright::hole_limits> wanted = other.hole->limits;
-        if (const auto led = leading_of(other, j); !wanted && led) wanted = led->bore;
-        if (!wanted) continue;
-        const auto way = fitwright::ream_after_pressing(*wanted, *a.at_20);
+        if (!other.hole->limits) continue;
+        const auto way = fitwright::ream_after_pressing(*other.hole->limits, *a.at_20);
         if (!way) continue;
         b.wanted_by = other.id;
         b.way = *way;
@@ -280,6 +252,30 @@ std::optional<pressing_answer> pressing_of(const pair& p, const job& j) {
         a.take_care |= drop_in->take_care;
     } else a.no_drop_in = "can't tell: " + std::string(drop_in.error().message());
     return a;
+}
+
+std::variant<fitwright::joint, std::string> joint_of(const pair& p, const fitwright::fit& f) {
+    const reckoned hub = material_of(p.hole->part);
+    const reckoned shaft = material_of(p.shaft->part);
+    if (!hub.material) return hub.words;
+    if (!shaft.material) return shaft.words;
+    const auto outside = outside_of(*p.hole, f.hole().nominal());
+    if (!outside)
+        return fmt::format(
+            "what is around the hole of the {} is not stated: outside = \"30 mm\" or wall = \"6 mm\"",
+            p.hole->part.name);
+    if (!p.land) return std::string("how long the parts touch is not stated: land = \"12 mm\"");
+    const fitwright::friction_pair between{hub.material->family, shaft.material->family,
+                                           fitwright::joined_by::pressing, fitwright::seat_surface::dry};
+    fitwright::joint j{.seat = f,
+                       .hub = {.made_of = *hub.material, .outside = *outside},
+                       .shaft = {.made_of = *shaft.material},
+                       .joint_length = p.land->value,
+                       .between = fitwright::friction_for(between)};
+    if (p.hole->part.rz) j.roughness.hub = p.hole->part.rz->value;
+    if (p.shaft->part.rz) j.roughness.shaft = p.shaft->part.rz->value;
+    if (p.shaft->bore) j.shaft.bore = p.shaft->bore->value;
+    return j;
 }
 
 const pair* seat_of(const part& bush, const job& j) {

@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 // What pressing a pair together does: force, grip, stress, and how far a bush closes.
@@ -55,6 +56,9 @@ struct pressing_answer {
 
 /// Nothing for a pair that is not to hold by itself.
 [[nodiscard]] std::optional<pressing_answer> pressing_of(const pair& p, const job& j);
+
+/// The joint that a pair makes, without temperatures; or what is missing for it.
+[[nodiscard]] std::variant<fitwright::joint, std::string> joint_of(const pair& p, const fitwright::fit& f);
 
 /// The pair in which a bush is pressed into its seat; none if it isn't one.
 [[nodiscard]] const pair* seat_of(const part& bush, const job& j);

@@ -53,6 +53,7 @@ void read_head(const toml::table& table, job& j, document& doc) {
     if (!r.has("sizes_at"))
         r.report_missing("sizes_at", ": the temperature at which the sizes are stated, such as \"20 degC\"");
     j.sizes_at = r.temperature("sizes_at");
+    j.finest = r.grade("finest");
     j.cautions = words_only(r.texts("cautions"));
     r.finish();
 }

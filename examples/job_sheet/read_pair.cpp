@@ -15,9 +15,13 @@ namespace {
 using fitwright::side;
 
 constexpr std::string_view want_names[] = {
-    "stays put",      "slides",  "turns",     "oil film", "no shake",    "never seizes", "little leak",
-    "pressure-tight", "centred", "comes off", "no creep", "passes heat", "never rubs",   "end float",
+    "stays put",    "slides",      "turns",          "oil film",  "no shake",
+    "never seizes", "little leak", "pressure-tight", "centred",   "comes off",
+    "no creep",     "passes heat", "never rubs",     "end float", "comes off by hand",
 };
+
+/// Nobody writes it: it follows from `press_at_most`.
+constexpr std::string_view goes_in_name = "goes in";
 
 std::vector<want> read_wants(table_reader& r) {
     const std::vector<std::string> names(std::begin(want_names), std::end(want_names));
@@ -211,14 +215,23 @@ void read_leader(table_reader& r, pair& p) {
         return;
     }
     p.shaft_leads = leads->text == "shaft";
-    if (!p.shaft_leads)
-        r.report(leads->where,
-                 fmt::format("'{}' does not lead: write leads = \"shaft\" for a shaft that stays as it is",
-                             leads->text));
-    else if (!p.shaft || !p.shaft->measured)
+    if (leads->text == "hole") {
+        if (!p.hole || !p.hole->measured)
+            r.report(leads->where, "a hole that leads is measured: give it 'measured'");
+        if (r.has("clearance"))
+            r.report(
+                r.where("clearance"),
+                "only a shaft that leads has a clearance to choose; the shaft for a hole is chosen by the "
+                "wants: shake_at_most, left_at_least, leak_at_most, ...");
+    } else if (!p.shaft_leads) {
+        r.report(
+            leads->where,
+            fmt::format("'{}' does not lead: write leads = \"shaft\" for a shaft that stays as it is, or "
+                        "\"hole\" for a hole",
+                        leads->text));
+    } else if (!p.shaft || !p.shaft->measured) {
         r.report(leads->where, "a shaft that leads is measured: give it 'measured'");
-    else if (!r.has("clearance"))
-        r.report_missing("clearance", ": what the hole is to give the shaft, as in \"8 um to 20 um\"");
+    }
 }
 
 std::vector<alternative> read_alternatives(table_reader& r) {
@@ -246,14 +259,19 @@ void check_together(table_reader& r, const pair& p) {
     if (p.stack) return;
     if (!r.has("hole")) r.report_missing("hole");
     if (!r.has("shaft")) r.report_missing("shaft");
-    if (!p.hole || !p.shaft || p.shaft_leads || r.has("callout")) return;
-    if (!p.hole->has_own_size || !p.shaft->has_own_size)
-        r.report_missing("callout", ": neither the pair nor each part has one");
+    if (p.size && !p.is_open())
+        return r.report(r.where("size"), "the sizes are given already: 'size' is for a pair whose sizes are "
+                                         "left to choose");
+    if (!p.is_open() || p.size || p.hole->has_own_size || p.shaft->has_own_size) return;
+    r.report_missing("callout", ", and 'size' too: one says what is drawn, the other what to choose for, as "
+                                "in size = \"14 mm\"");
 }
 
 } // namespace
 
-std::string_view in_words(want w) { return want_names[static_cast<std::size_t>(w)]; }
+std::string_view in_words(want w) {
+    return w == want::goes_in ? goes_in_name : want_names[static_cast<std::size_t>(w)];
+}
 
 pair read_pair(const toml::table& table, const job& so_far, document& doc) {
     const std::size_t faults_before = doc.faults().size();
@@ -272,10 +290,15 @@ pair read_pair(const toml::table& table, const job& so_far, document& doc) {
     p.wants = read_wants(r);
     p.states = read_states(r, so_far);
     p.instead = read_alternatives(r);
+    p.size = r.length("size");
     p.land = r.length("land");
     p.pressure = r.pressure("pressure");
     p.safety = r.factor("safety");
     p.leak_at_most = r.share("leak_at_most");
+    p.shake_at_most = r.length("shake_at_most");
+    p.left_at_least = r.length("left_at_least");
+    p.holds = r.force("holds");
+    p.press_at_most = r.force("press_at_most");
     p.load = r.force("load");
     p.speed = r.speed("speed");
     p.oil = r.oil("oil");

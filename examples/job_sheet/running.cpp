@@ -28,29 +28,11 @@ double seconds_under_pressure(const fluid& f) {
     return f.seconds_under_pressure ? f.seconds_under_pressure->value : f.seconds_a_shot->value;
 }
 
-std::string missing_for_a_leak(const pair& p, const job& j) {
-    if (!p.pressure || !p.leak_at_most || !p.land) return "it takes 'pressure', 'leak_at_most' and 'land'";
-    if (!j.fluid) return "what leaks is not stated: [fluid]";
-    if (!j.fluid->viscosity || !j.fluid->stroke || !j.fluid->seconds_a_shot)
-        return "it takes the fluid's 'viscosity', 'stroke' and 'shot_every'";
-    return {};
-}
-
-fitwright::plunger plunger_of(const pair& p, const job& j, const clearance_window& clearance) {
-    return {.around = {.diameter = p.shaft->limits->nominal(),
-                       .clearance = clearance,
-                       .land = p.land->value,
-                       .pressure_drop = p.pressure->value,
-                       .viscosity = j.fluid->viscosity->value},
-            .stroke = j.fluid->stroke->value,
-            .under_pressure = fitwright::seconds(seconds_under_pressure(*j.fluid))};
-}
-
 void add_leak(std::string where, const clearance_window& c, const pair& p, const job& j, leak_answer& a,
               std::vector<leak_row>& rows) {
     if (c.most <= length()) return; // tight: nothing leaks
     const clearance_window open{(std::max)(c.least, length::from_nanometres(1)), c.most};
-    const auto lost = fitwright::leakage(plunger_of(p, j, open));
+    const auto lost = fitwright::leakage(plunger_of(p, j, p.shaft->limits->nominal(), open));
     if (!lost) {
         a.doubts.push_back(where + ": " + std::string(std::string_view(lost.error().message())));
         return;
@@ -89,6 +71,32 @@ const film_row* film_answer::thinnest() const {
     return found;
 }
 
+std::string missing_for_a_leak(const pair& p, const job& j) {
+    if (!p.pressure || !p.leak_at_most || !p.land) return "it takes 'pressure', 'leak_at_most' and 'land'";
+    if (!j.fluid) return "what leaks is not stated: [fluid]";
+    if (!j.fluid->viscosity || !j.fluid->stroke || !j.fluid->seconds_a_shot)
+        return "it takes the fluid's 'viscosity', 'stroke' and 'shot_every'";
+    return {};
+}
+
+fitwright::plunger plunger_of(const pair& p, const job& j, length diameter,
+                              const clearance_window& clearance) {
+    return {.around = {.diameter = diameter,
+                       .clearance = clearance,
+                       .land = p.land->value,
+                       .pressure_drop = p.pressure->value,
+                       .viscosity = j.fluid->viscosity->value},
+            .stroke = j.fluid->stroke->value,
+            .under_pressure = fitwright::seconds(seconds_under_pressure(*j.fluid))};
+}
+
+std::optional<fitwright::fluid> oil_of(const pair& p) {
+    const auto oil =
+        fitwright::oil(fitwright::oil_kind::hydraulic, p.oil->value, fitwright::viscosity_index(usual_index));
+    if (!oil) return std::nullopt;
+    return *oil;
+}
+
 std::optional<leak_answer> leak_of(const pair& p, const std::optional<heat_answer>& heat,
                                    const std::optional<leading_answer>& leading, const job& j) {
     if (!p.wants_to(want::little_leak) || !p.hole || !p.shaft) return std::nullopt;
@@ -108,9 +116,9 @@ std::optional<leak_answer> leak_of(const pair& p, const std::optional<heat_answe
         add_leak(other.callout, {other.fit.min_clearance(), other.fit.max_clearance()}, p, j, a, a.instead);
     if (leading)
         for (const hole_tried& t : leading->tried) add_leak(t.what, t.clearance, p, j, a, a.instead);
-    const auto greatest =
-        fitwright::greatest_clearance(plunger_of(p, j, {at_20.min_clearance(), at_20.max_clearance()}),
-                                      fitwright::percent{a.budget_percent});
+    const auto greatest = fitwright::greatest_clearance(
+        plunger_of(p, j, p.shaft->limits->nominal(), {at_20.min_clearance(), at_20.max_clearance()}),
+        fitwright::percent{a.budget_percent});
     if (greatest) a.greatest_clearance = greatest->greatest;
 
     a.assumptions.push_back(

@@ -54,6 +54,14 @@ struct film_answer {
     [[nodiscard]] const film_row* thinnest() const;
 };
 
+/// What is missing before a leak can be told; empty if nothing is.
+[[nodiscard]] std::string missing_for_a_leak(const pair& p, const job& j);
+/// The plunger of a pair for which nothing is missing.
+[[nodiscard]] fitwright::plunger plunger_of(const pair& p, const job& j, fitwright::length diameter,
+                                            const fitwright::clearance_window& clearance);
+/// The oil of a pair that names its grade; nothing for one that the library doesn't take.
+[[nodiscard]] std::optional<fitwright::fluid> oil_of(const pair& p);
+
 /// Nothing where no leak matters.
 [[nodiscard]] std::optional<leak_answer> leak_of(const pair& p, const std::optional<heat_answer>& heat,
                                                  const std::optional<leading_answer>& leading, const job& j);

@@ -175,6 +175,10 @@ std::optional<stated<fitwright::iso_vg>> table_reader::oil(std::string_view key)
     return read_stated<fitwright::iso_vg>(*this, placed(key, "ISO VG 32"), read_oil);
 }
 
+std::optional<stated<fitwright::grade>> table_reader::grade(std::string_view key) {
+    return read_stated<fitwright::grade>(*this, placed(key, "IT6"), read_grade);
+}
+
 std::optional<stated<double>> table_reader::share(std::string_view key) {
     return read_stated<double>(*this, placed(key, "5 %"), read_share);
 }

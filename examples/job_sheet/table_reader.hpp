@@ -55,6 +55,7 @@ public:
     std::optional<double> factor(std::string_view key);
     std::optional<stated<double>> force(std::string_view key);
     std::optional<stated<double>> speed(std::string_view key);
+    std::optional<stated<fitwright::grade>> grade(std::string_view key);
     std::optional<stated<fitwright::iso_vg>> oil(std::string_view key);
 
     const toml::table* table(std::string_view key);

@@ -226,6 +226,8 @@ std::string pair_lines(const pair_answer& a) {
     lines += fact_lines(brief(a), true);
     lines += remark_lines(a);
     if (!given(p).empty()) lines += wrapped("Given:     ", given(p));
+    if (a.judging) lines += fact_lines(facts_of(*a.judging));
+    if (a.choosing) lines += fact_lines(facts_of(*a.choosing));
     for (const part_answer& part : a.parts) lines += part_lines(part);
     if (p.stack)
         for (const fact& one : facts_of(*p.stack)) lines += labelled(one.label, one.text);

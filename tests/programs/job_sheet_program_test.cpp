@@ -110,13 +110,22 @@ TEST_CASE("what the demo's text says comes out: the traps of sizes, tools and re
         return std::pair(clearance["least"]["nm"].get<int>(), clearance["most"]["nm"].get<int>());
     };
 
-    // B: rod 7.968 to 7.972, 8 to 20 um: bore 7.972 + 0.008 to 7.968 + 0.020
+    // B: rod 7.968 to 7.972. A leak of 5 % of pi/4 8^2 8 mm3 = 20.1 mm3 in 4 s, 5.03 mm3/s, through
+    // 2.5 x pi d c^3 dp / (12 eta l): c = 15.9 um, 31.8 on diameter, in the warm-up, in which the held bore has grown
+    // by 8 mm x 22.3e-6 x 75 K = 13.3 um and the rod by 8 mm x 12e-6 x 20 K = 1.8 um: 20.2 um are left at 20 degC,
+    // a little less at the worst of the spread. The cool-down takes 0.4 um, the shed 1.5 um of what seizing needs.
     const auto b = pair('B');
-    CHECK(b["leading"]["bore"]["lower"]["nm"] == 7'980'000);
-    CHECK(b["leading"]["bore"]["upper"]["nm"] == 7'988'000);
+    CHECK(b["choosing"]["decides"] == true);
     CHECK(b["leading"]["not_the_nominal"] == "the shaft is not 8 mm: it is 28 to 32 um below");
-    CHECK(b["clearance"]["least"]["nm"] == 8'000);
-    CHECK(b["clearance"]["greatest"]["nm"] == 20'000);
+    const auto& allowed = b["choosing"]["all_wants_allow_at_20_degC"];
+    CHECK(allowed["most"]["nm"].get<int>() > 19'500);
+    CHECK(allowed["most"]["nm"].get<int>() < 20'200);
+    CHECK(allowed["least"]["nm"].get<int>() > 4'400);
+    CHECK(allowed["least"]["nm"].get<int>() < 4'600);
+    const auto& bore = b["parts"][0];
+    CHECK(bore["lower_limit"]["nm"].get<int>() - 7'972'000 >= allowed["least"]["nm"].get<int>());
+    CHECK(bore["upper_limit"]["nm"].get<int>() - 7'968'000 <= allowed["most"]["nm"].get<int>());
+    CHECK(b["verdict"] == "good");
     const auto& tried = b["leading"]["tried"];
     REQUIRE(tried.size() == 4);
     CHECK(tried[0]["hole"] == "as 8 H7/f7"); // 8.000 - 7.972, 8.015 - 7.968
@@ -124,7 +133,6 @@ TEST_CASE("what the demo's text says comes out: the traps of sizes, tools and re
     CHECK(tried[1]["hole"] == "8 H7 hand reamer"); // DIN 1420: 8.006 to 8.012, and 15 % over
     CHECK(window(tried[1]["clearance"]) == std::pair(34'000, 47'000));
     CHECK(tried[3]["sure"] == false); // the bit
-    CHECK(b["gauges"][0].contains("go") == false);
 
     // C: GUM: u^2 = (10/2)^2/3 + 4^2/3, U = 2 u = 7.3937 um; 10 h6 is 9 um
     const auto c = pair('C');
@@ -162,15 +170,28 @@ TEST_CASE("what the demo's text says comes out: the traps of sizes, tools and re
     CHECK(pair('F')["pressing"]["bush"]["ream_after_pressing"] ==
           true); // RC4 leaves 22.9 um, but the bush yields
 
-    // B: pi d c^3 dp / (12 eta l) x 2.5, 5 s of each shot of pi/4 8^2 8 mm3: 47 um on diameter lose
-    // 2.5 x pi x 8e-3 x 23.5e-6^3 x 1e5 / (12 x 0.015 x 0.028) x 5 s / 4.02e-7 m3 = 20.2 %
+    // B: pi d c^3 dp / (12 eta l) x 2.5, 4 s of each shot of pi/4 8^2 8 mm3: 47 um on diameter lose
+    // 2.5 x pi x 8e-3 x 23.5e-6^3 x 1e5 / (12 x 0.015 x 0.028) x 4 s / 4.02e-7 m3 = 16.2 %
     const auto lost = [&](std::size_t i) { return b["leak"]["instead"][i]["percent"]["most"].get<double>(); };
     CHECK(b["leak"]["instead"][0]["where"] == "8 H7/f7");
-    CHECK(lost(0) == doctest::Approx(15.46).epsilon(0.002));
+    CHECK(lost(0) == doctest::Approx(12.37).epsilon(0.002));
     CHECK(b["leak"]["instead"][2]["where"] == "8 H7 hand reamer");
-    CHECK(lost(2) == doctest::Approx(20.19).epsilon(0.002));
+    CHECK(lost(2) == doctest::Approx(16.15).epsilon(0.002));
     CHECK(b["leak"]["instead"][2]["within_budget"] == false);
     CHECK(b["leak"]["states"][1]["within_budget"] == true); // on the bench
+
+    // C: a few turns a minute carry no film whatever the clearance; the fit drawn does all else.
+    CHECK(c["choosing"]["given_up"][0] == "oil film");
+    CHECK(c["choosing"]["choices"][0]["hole"] == "10 F7");
+    CHECK(c["verdict"] == "won't do");
+
+    // H: k6 is the usual seat of a small ball bearing's inner ring (common practice, no source); j6 may be loose.
+    CHECK(pair('H')["judging"]["wants"][0]["holds"] == "no");
+    CHECK(pair('H')["choosing"]["choices"][0]["shaft"] == "8 k6");
+
+    // K: F7 starts at 6 um, m6 ends at 8 um (ISO 286-1): up to 2 um too tight to come off by hand.
+    CHECK(pair('K')["judging"]["wants"][1]["want"] == "comes off by hand");
+    CHECK(pair('K')["judging"]["wants"][1]["tightest_pair"]["margin"].get<double>() == doctest::Approx(-2));
 
     // M: 20 um + 6.5 mm x 23.4e-6 x 75 K - 6.48 mm x 17.5e-6 (304 to 200 and 300 degC) x 230 K = 5.3 um by mean
     const auto m = pair('M');
@@ -194,6 +215,65 @@ TEST_CASE("what the demo's text says comes out: the traps of sizes, tools and re
         ++plans;
     }
     CHECK(plans == 12); // of 14 holes made here: no tool for 3 F7 and 6.5 H7
+}
+
+TEST_CASE("a shaft that is there, and the clearance stated") {
+    REQUIRE(run("chosen.toml --json '{}/rod.json'", {}, jobs).status == 0);
+    const auto rod = nlohmann::json::parse(file(work + "/rod.json"), nullptr, false)["pairs"][1];
+    // 7.968 to 7.972, 8 to 20 um: bore 7.972 + 0.008 to 7.968 + 0.020
+    CHECK(rod["leading"]["bore"]["lower"]["nm"] == 7'980'000);
+    CHECK(rod["leading"]["bore"]["upper"]["nm"] == 7'988'000);
+    CHECK(rod["clearance"]["least"]["nm"] == 8'000);
+    CHECK(rod["clearance"]["greatest"]["nm"] == 20'000);
+    CHECK(!rod.contains("choosing"));
+    CHECK(!rod["gauges"][0].contains("go")); // finer than IT6: ISO/R 1938 has no gauge for it
+}
+
+TEST_CASE("pairs without a call-out: what to make is chosen") {
+    const outcome o = run("chosen.toml --json '{}/e.json'", {}, jobs);
+    CHECK(o.status == 0);
+    CHECK(difference(o.out, golden("chosen.txt")) == "");
+    const auto sheet = nlohmann::json::parse(file(work + "/e.json"), nullptr, false);
+    for (const auto& pair : sheet["pairs"]) {
+        CAPTURE(pair["id"]);
+        if (pair["id"] == "nothing") { // "comes off" says nothing of sizes
+            CHECK(pair["verdict"] == "can't tell");
+            CHECK(!pair.contains("clearance"));
+            continue;
+        }
+        REQUIRE(pair.contains("clearance"));
+        if (!pair.contains("choosing")) continue;
+        const auto& best = pair["choosing"]["choices"][0];
+        CHECK(best["clearance"]["least"]["nm"] == pair["clearance"]["least"]["nm"]);
+        CHECK(best["clearance"]["most"]["nm"] == pair["clearance"]["greatest"]["nm"]);
+        CHECK((pair["verdict"] == "won't do") == (pair["id"] == "never"));
+        // What is found or drawn stays as it is.
+        const auto& hole = pair["parts"][0];
+        if (pair["id"] == "half") CHECK(hole["upper_limit"]["nm"] == 6'012'000); // 6 H7, ISO 286-1
+        if (pair["id"] == "bore") CHECK(hole["lower_limit"]["nm"] == 10'018'000);
+    }
+}
+
+TEST_CASE("good is said of pairs alone of which every want holds") {
+    for (const std::string& job :
+         {candle_doser, "'" + jobs + "/chosen.toml'", "'" + jobs + "/escapes.toml'"}) {
+        REQUIRE(run(job + " --json '{}/f.json'").status == 0);
+        const auto sheet = nlohmann::json::parse(file(work + "/f.json"), nullptr, false);
+        for (const auto& pair : sheet["pairs"]) {
+            CAPTURE(pair["id"]);
+            bool all_hold = true;
+            if (pair.contains("judging"))
+                for (const auto& want : pair["judging"]["wants"])
+                    all_hold = all_hold && want["holds"] == "yes" &&
+                               want["tightest_pair"]["holds"] == "yes" &&
+                               want["loosest_pair"]["holds"] == "yes";
+            if (pair["verdict"] == "good") {
+                CHECK(all_hold);
+                CHECK(pair["remarks"].empty());
+            }
+            if (!all_hold) CHECK(!pair["remarks"].empty());
+        }
+    }
 }
 
 TEST_CASE("names that would be markup") {
