@@ -18,27 +18,10 @@ using fitwright::length;
 using fitwright::side;
 using fitwright::size_limits;
 
-struct inch_step {
-    length step;
-    int decimals;
-};
-constexpr inch_step inch_steps[] = {{length::from_nanometres(2540), 4}, {length::from_nanometres(254), 5}};
-
-/// Limits to work to: four decimals, or five where four leave less than two sizes.
-template <side Side> std::optional<inch_limits> inches_to_work_to(const size_limits<Side>& l) {
-    for (const inch_step& s : inch_steps) {
-        const auto rounded = fitwright::rounded_inwards(l, s.step);
-        if (rounded && rounded->lower_limit() < rounded->upper_limit())
-            return inch_limits{rounded->lower_limit(), rounded->upper_limit(), s.decimals};
-    }
-    return std::nullopt;
-}
-
 /// A measured part may have any size of its range, so the range only ever grows.
 template <side Side> inch_limits inches_around(const size_limits<Side>& l) {
-    const length step = inch_steps[1].step;
-    return {step * multiples_below(l.lower_limit(), step), step * multiples_above(l.upper_limit(), step),
-            inch_steps[1].decimals};
+    const length step = length::from_nanometres(254);
+    return {step * multiples_below(l.lower_limit(), step), step * multiples_above(l.upper_limit(), step), 5};
 }
 
 template <side Side> size_answer size_of(const size_limits<Side>& l, bool measured) {
@@ -48,7 +31,7 @@ template <side Side> size_answer size_of(const size_limits<Side>& l, bool measur
         .upper_deviation = l.upper_deviation(),
         .lower_limit = l.lower_limit(),
         .upper_limit = l.upper_limit(),
-        .inches = measured ? inches_around(l) : inches_to_work_to(l),
+        .inches = measured ? inches_around(l) : inches_within(l.lower_limit(), l.upper_limit()),
         .measured = measured,
         .target = std::nullopt,
         .source = measured ? "as measured" : std::string(written(l.origin())),
@@ -188,10 +171,13 @@ pair_answer answer_pair(std::size_t number, const settled_job& from) {
 
 } // namespace
 
-sheet answer(job j) {
+sheet answer(job j, const std::function<void(std::size_t)>& answered) {
     const settled_job from(std::move(j));
     sheet s{.asked = from.settled(), .pairs = {}};
-    for (std::size_t i = 0; i < s.asked.pairs.size(); ++i) s.pairs.push_back(answer_pair(i, from));
+    for (std::size_t i = 0; i < s.asked.pairs.size(); ++i) {
+        s.pairs.push_back(answer_pair(i, from));
+        if (answered) answered(s.pairs.size());
+    }
     return s;
 }
 

@@ -13,6 +13,7 @@
 #include "pressing.hpp"
 #include "running.hpp"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -114,7 +115,8 @@ struct sheet {
     [[nodiscard]] std::size_t count(verdict v) const;
 };
 
-[[nodiscard]] sheet answer(job j);
+/// `answered` hears after each pair how many are done.
+[[nodiscard]] sheet answer(job j, const std::function<void(std::size_t)>& answered = {});
 
 } // namespace job_sheet
 

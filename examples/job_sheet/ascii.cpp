@@ -15,8 +15,6 @@ constexpr stand_in stand_ins[] = {
     {"\u2026", "..."},  {"\u00A0", " "},
 };
 
-constexpr std::size_t widest = 100;
-
 } // namespace
 
 std::string ascii(std::string_view utf8) {
@@ -42,30 +40,6 @@ std::string ascii(std::string_view utf8) {
         utf8.remove_prefix(size);
     }
     return plain;
-}
-
-std::string wrapped(std::string_view label, std::string_view text) {
-    const std::string plain = ascii(text);
-    const std::string first = ascii(label);
-    if (first.size() > widest / 2) return wrapped("", first + plain);
-    std::string_view rest = plain;
-    const std::size_t room = widest - first.size();
-    const std::string indent(first.size(), ' ');
-    std::string lines;
-    do {
-        while (rest.starts_with(' ')) rest.remove_prefix(1);
-        std::size_t size = rest.size();
-        if (size > room) {
-            size = rest.substr(0, room + 1).find_last_of(' ');
-            if (size == std::string_view::npos || size == 0) size = room; // one word fills the line
-        }
-        std::string line = lines.empty() ? first : indent;
-        line += rest.substr(0, size);
-        line.erase(line.find_last_not_of(' ') + 1);
-        lines += line + '\n';
-        rest.remove_prefix(size);
-    } while (rest.find_first_not_of(' ') != std::string_view::npos);
-    return lines;
 }
 
 } // namespace job_sheet

@@ -10,9 +10,6 @@ namespace job_sheet {
 /// character a question mark.
 [[nodiscard]] std::string ascii(std::string_view utf8);
 
-/// The words of `text` in lines of at most 100 columns, the first behind `label`, the others below it.
-[[nodiscard]] std::string wrapped(std::string_view label, std::string_view text);
-
 } // namespace job_sheet
 
 #endif

@@ -1,5 +1,6 @@
 #include "figures.hpp"
 
+#include <fitwright/grid.hpp>
 #include <fitwright/written.hpp>
 
 #include <fmt/format.h>
@@ -28,6 +29,28 @@ std::string um(length l) { return std::string(written(l, {.unit = written_unit::
 
 std::string signed_um(length deviation) {
     return std::string(written(deviation, {.unit = written_unit::um, .with_plus = true}));
+}
+
+std::optional<inch_limits> inches_within(length lower, length upper) {
+    struct inch_step {
+        length step;
+        int decimals;
+    };
+    constexpr inch_step steps[] = {{length::from_nanometres(2540), 4}, {length::from_nanometres(254), 5}};
+    for (const inch_step& s : steps) {
+        const auto rounded =
+            fitwright::rounded_inwards(fitwright::hole_limits::between(lower, upper), s.step);
+        if (rounded && rounded->lower_limit() < rounded->upper_limit())
+            return inch_limits{rounded->lower_limit(), rounded->upper_limit(), s.decimals};
+    }
+    return std::nullopt;
+}
+
+std::string range_in_words(length lower, length upper, units_shown units) {
+    const auto in = units == units_shown::inch ? inches_within(lower, upper) : std::nullopt;
+    if (in)
+        return fmt::format("{} to {} in", inches(in->lower, in->decimals), inches(in->upper, in->decimals));
+    return fmt::format("{} to {} mm", mm(lower), mm(upper));
 }
 
 std::string inches(length l, int decimals) {

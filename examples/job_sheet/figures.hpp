@@ -2,6 +2,7 @@
 #define JOB_SHEET_FIGURES_HPP
 
 #include "answer.hpp"
+#include "units_shown.hpp"
 
 #include <cstdint>
 #include <string>
@@ -23,6 +24,13 @@ namespace job_sheet {
 [[nodiscard]] std::string signed_um(fitwright::length deviation);
 /// "0.5512"
 [[nodiscard]] std::string inches(fitwright::length l, int decimals);
+
+/// Limits to work to: whole 0.0001 in within those given, or 0.00001 in where that leaves less than two sizes;
+/// nothing where that does too.
+[[nodiscard]] std::optional<inch_limits> inches_within(fitwright::length lower, fitwright::length upper);
+/// "14.000 to 14.018 mm", or "0.5512 to 0.5518 in" where inches alone are shown.
+[[nodiscard]] std::string range_in_words(fitwright::length lower, fitwright::length upper,
+                                         units_shown units = units_shown::both);
 
 /// Clearance in 0.0001 in: the least rounded down, the greatest up, so that the truth lies between;
 /// the mean to the nearest.

@@ -94,7 +94,8 @@ std::optional<judging_answer> judging_of(const pair& p, const std::optional<want
     for (const asked_want& one : w->asked()) {
         const fitwright::want_answer* const found = find(*held, one.theirs);
         if (found == nullptr) continue;
-        const bool slides = one.mine == want::slides && one.theirs == fitwright::want::turns_freely;
+        const bool slides = (one.mine == want::slides || one.mine == want::comes_off_by_hand) &&
+                            one.theirs == fitwright::want::turns_freely;
         const fitwright::want_answer what = slides ? as_sliding(*found) : *found;
         a.rows.push_back({.wanted = one.mine,
                           .holds = what.holds(),

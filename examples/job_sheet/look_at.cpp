@@ -196,6 +196,15 @@ bool is_spoken_of(const want_row& r, const pair_answer& a) {
     }
 }
 
+/// Whether another remark says already that the want can't be told.
+bool is_said_to_be_open(want w, const pair_answer& a) {
+    const auto says = [](const auto& room) { return room && !room->cannot_tell.empty(); };
+    if (w == want::little_leak) return says(a.leak);
+    if (w == want::oil_film) return says(a.film);
+    const bool presses = w == want::stays_put || w == want::no_creep || w == want::pressure_tight;
+    return presses && says(a.pressing);
+}
+
 std::string why_nothing_is_chosen(const pair_answer& a) {
     if (a.judging && a.judging->rows.empty() && !a.judging->unjudged.empty())
         return "none of the wants can be judged";
@@ -219,8 +228,9 @@ void wants_missed(const pair_answer& a, std::vector<remark>& notes) {
                                  &worse == &r.loosest ? "loosest" : "tightest", worse.words)});
     }
     for (const open_want& w : judged.unjudged)
-        notes.push_back({verdict::look_at,
-                         fmt::format("wants '{}', not judged: it takes {}", in_words(w.mine), w.missing)});
+        if (!is_said_to_be_open(w.mine, a))
+            notes.push_back({verdict::look_at, fmt::format("wants '{}', not judged: it takes {}",
+                                                           in_words(w.mine), w.missing)});
 }
 
 void nothing_chosen(const pair_answer& a, std::vector<remark>& notes) {

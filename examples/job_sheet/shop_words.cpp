@@ -48,10 +48,10 @@ std::string way_of(const fitwright::hole_plan& plan, const std::optional<length>
     return joined(steps, ", then ");
 }
 
-void add_making(const pair_answer& a, std::vector<fact>& all) {
+void add_making(const pair_answer& a, units_shown units, std::vector<fact>& all) {
     for (const part_answer& p : a.parts) {
         if (!p.size || !p.is_made_here) continue;
-        std::string words = fmt::format("{} {} mm", p.role, range(p.size->lower_limit, p.size->upper_limit));
+        std::string words = p.role + ' ' + range_in_words(p.size->lower_limit, p.size->upper_limit, units);
         if (p.role == "hole" && a.making) {
             if (a.making->plan) words += ": " + way_of(*a.making->plan, p.size->target);
             else if (!a.making->no_plan.empty()) words += ": no plan, see below";
@@ -62,14 +62,14 @@ void add_making(const pair_answer& a, std::vector<fact>& all) {
     if (a.leading && !a.leading->no_bore.empty()) all.push_back({"make", "no bore: " + a.leading->no_bore});
 }
 
-void add_checks(const pair_answer& a, std::vector<fact>& all) {
+void add_checks(const pair_answer& a, units_shown units, std::vector<fact>& all) {
     for (const gauge_answer& g : a.gauges) {
         const std::string_view kind = g.role == "hole" ? "plug" : "ring";
         std::string words = g.role + ": measure it and judge the reading; no gauge, see below";
         if (g.sizes)
-            words = fmt::format("{}: GO {} {}, NOT GO {} mm", g.role, kind,
-                                range(g.sizes->go_lower, g.sizes->go_upper),
-                                range(g.sizes->not_go_lower, g.sizes->not_go_upper));
+            words = fmt::format("{}: GO {} {}, NOT GO {}", g.role, kind,
+                                range_in_words(g.sizes->go_lower, g.sizes->go_upper, units),
+                                range_in_words(g.sizes->not_go_lower, g.sizes->not_go_upper, units));
         all.push_back({"check", words});
     }
     for (const reading_answer& r : a.readings)
@@ -172,10 +172,10 @@ std::string decisive_state(const alternative_answer& other) {
     return words;
 }
 
-std::vector<fact> brief(const pair_answer& a) {
+std::vector<fact> brief(const pair_answer& a, units_shown units) {
     std::vector<fact> all;
-    add_making(a, all);
-    add_checks(a, all);
+    add_making(a, units, all);
+    add_checks(a, units, all);
     return all;
 }
 
@@ -212,6 +212,14 @@ std::vector<std::string> about_plans(const sheet& s) {
                         std::string_view(drilled.note))};
     }
     return {};
+}
+
+std::string to_make(const pair_answer& a, units_shown units) {
+    std::vector<std::string> all;
+    for (const part_answer& p : a.parts)
+        if (p.size && p.is_made_here)
+            all.push_back(p.role + ' ' + range_in_words(p.size->lower_limit, p.size->upper_limit, units));
+    return joined(all, ", ");
 }
 
 std::vector<fact> remarks_on(const fitwright::hole_plan& plan) {

@@ -3,6 +3,7 @@
 
 #include "answer.hpp"
 #include "facts.hpp"
+#include "units_shown.hpp"
 
 #include <string>
 #include <vector>
@@ -12,7 +13,10 @@
 namespace job_sheet {
 
 /// The answer in a few lines: what to make and with what, how to check it, what the readings prove.
-[[nodiscard]] std::vector<fact> brief(const pair_answer& a);
+[[nodiscard]] std::vector<fact> brief(const pair_answer& a, units_shown units = units_shown::both);
+
+/// "hole 14.000 to 14.018, shaft 14.028 to 14.039 mm": the sizes alone of what is to be made.
+[[nodiscard]] std::string to_make(const pair_answer& a, units_shown units = units_shown::both);
 
 /// A step of a hole's plan, as a row of a table.
 struct step_row {

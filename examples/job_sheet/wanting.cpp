@@ -180,7 +180,9 @@ void wanting::ask(const pair& p, const job& j) {
         case want::never_seizes: ask(w, leaves_some ? theirs::never_seizes : theirs::turns_freely); break;
         case want::no_shake:
         case want::centred: ask_for_shake(p, w); break;
-        case want::comes_off_by_hand: ask(w, theirs::comes_apart_by_hand); break;
+        case want::comes_off_by_hand: // cold, unless the job says in which states
+            ask(w, p.states.empty() ? theirs::comes_apart_by_hand : theirs::turns_freely);
+            break;
         case want::little_leak: ask_for_a_leak(p, j); break;
         case want::oil_film: ask_for_a_film(p); break;
         case want::stays_put:

@@ -2,6 +2,8 @@
 #define JOB_SHEET_WRITERS_HPP
 
 #include "answer.hpp"
+#include "text_lines.hpp"
+#include "units_shown.hpp"
 
 #include <string>
 
@@ -9,8 +11,8 @@
 
 namespace job_sheet {
 
-/// For the bench: ASCII, at most 100 columns.
-[[nodiscard]] std::string text_sheet(const sheet& s);
+/// For the bench: at most 100 columns.
+[[nodiscard]] std::string text_sheet(const sheet& s, lettering l, units_shown units);
 /// For the wall: one HTML page with its pictures inside, for a screen, a telephone or A4.
 [[nodiscard]] std::string html_sheet(const sheet& s);
 /// For a spreadsheet: a row for each part of each pair.

@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <filesystem>
+#include <initializer_list>
 #include <utility>
 
 using namespace fitwright_tests;
@@ -28,6 +29,17 @@ bool is_ascii_in_100_columns(const std::string& text) {
         if (column > 100 || (c != '\n' && (c < ' ' || c > '~'))) return false;
     }
     return true;
+}
+
+/// The demo with other words in places of its own.
+std::string changed_demo(std::initializer_list<std::pair<std::string_view, std::string_view>> words) {
+    std::string text = file(FITWRIGHT_JOBS "/candle_doser.toml");
+    for (const auto& [from, to] : words) {
+        const std::size_t at = text.find(from);
+        REQUIRE(at != std::string::npos);
+        text.replace(at, from.size(), to);
+    }
+    return text;
 }
 
 /// "14.018" mm in nanometres, by another way than the program's.
@@ -277,7 +289,8 @@ TEST_CASE("good is said of pairs alone of which every want holds") {
 }
 
 TEST_CASE("names that would be markup") {
-    const outcome o = run("escapes.toml --html '{}/c.html' --csv '{}/c.csv' --json '{}/c.json'", {}, jobs);
+    const outcome o =
+        run("escapes.toml --plain --html '{}/c.html' --csv '{}/c.csv' --json '{}/c.json'", {}, jobs);
     CHECK(o.status == 0);
     CHECK(is_ascii_in_100_columns(o.out));
     const std::string html = file(work + "/c.html");
@@ -289,6 +302,108 @@ TEST_CASE("names that would be markup") {
     CHECK(html.find('\0') == std::string::npos);
     CHECK(html.find('\x1B') == std::string::npos);
     CHECK(!nlohmann::json::parse(file(work + "/c.json"), nullptr, false).is_discarded());
+}
+
+TEST_CASE("in ASCII if asked, else as the job writes it, but for what would steer the terminal") {
+    const std::string job = "[job]\ntitle = \"Wachsdosierer \u00B5, \u2300 8, \u6E2C\u5B9A \\u001B[2J\"\n"
+                            "sizes_at = \"20 degC\"\n[[part]]\nid = \"p\"\nname = \"p\"\n[[pair]]\n"
+                            "id = \"A\"\nname = \"\u00FCber \u202E\"\n"
+                            "hole = { part = \"p\" }\nshaft = { part = \"p\" }\n"
+                            "callout = \"14 H7/g6\"\nwants = [\"slides\"]\n";
+    std::ofstream(work + "/letters.toml", std::ios::binary) << job;
+    const outcome as_written = run("letters.toml");
+    CHECK(as_written.out.find("JOB SHEET  Wachsdosierer \u00B5, \u2300 8, \u6E2C\u5B9A ?[2J\n") !=
+          std::string::npos);
+    CHECK(as_written.out.find("\u00FCber ?") != std::string::npos);
+    const outcome plain = run("letters.toml --plain");
+    CHECK(plain.out.find("JOB SHEET  Wachsdosierer u, dia  8, ?? ?[2J\n") != std::string::npos);
+    CHECK(is_ascii_in_100_columns(plain.out));
+}
+
+TEST_CASE("millimetres or inches by choice, limits inwards") {
+    const auto count_units = [](const std::string& text) {
+        return std::pair(text.find(" to 14.018 mm") != std::string::npos,
+                         text.find("0.5512 to 0.5518 in") != std::string::npos); // 14.000 to 14.018 mm
+    };
+    CHECK(count_units(run(candle_doser).out) == std::pair(true, true));
+    CHECK(count_units(run(candle_doser + " --units mm").out) == std::pair(true, false));
+    CHECK(count_units(run(candle_doser + " --units inch").out) == std::pair(false, true));
+    CHECK(run(candle_doser + " --units furlong").status == 2);
+}
+
+TEST_CASE("against an older job: what has become worse, and the exit status tells") {
+    CHECK(run(candle_doser + " --against " + candle_doser).status == 0);
+    CHECK(run(candle_doser + " --against " + candle_doser).out ==
+          "16 pairs: 0 worse, 0 better, 16 neither, 0 new, 0 gone\n");
+
+    // A class: p6 lets go when warm. A material: a pivot of aluminium grows more than the bush it turns in, and
+    // lets E alone be as it was, for want of difference: both are as warm. A temperature: a cover at 400 degC.
+    std::ofstream(work + "/class.toml")
+        << changed_demo({{"callout = \"14 H7/s6\"", "callout = \"14 H7/p6\""}});
+    const outcome of_class = run("class.toml --against " + candle_doser);
+    CHECK(of_class.status == 3);
+    CHECK(of_class.out.find("WORSE  A  liner in block  [won't do, was look at it]\n"
+                            "   changed   call-out 14 H7/p6, was 14 H7/s6\n") != std::string::npos);
+    CHECK(of_class.out.ends_with("1 worse, 0 better, 15 neither, 0 new, 0 gone\n"));
+
+    const outcome back = run(candle_doser + " --against class.toml");
+    CHECK(back.status == 0);
+    CHECK(back.out.find("better A  liner in block  [look at it, was won't do]") != std::string::npos);
+
+    std::ofstream(work + "/warmth.toml") << changed_demo(
+        {{"block = \"60 degC\", plunger = \"95 degC\"", "block = \"20 degC\", plunger = \"230 degC\""}});
+    const outcome of_warmth = run("warmth.toml --against " + candle_doser + " --json '{}/g.json'");
+    CHECK(of_warmth.out.find(
+              "state 'cool-down': hole 20 degC, shaft 230 degC, was hole 60 degC, shaft 95 degC") !=
+          std::string::npos);
+
+    // The cover of a plastic that grows 80e-6 in 75 K: 32 mm x (80 - 23)e-6 x 75 = 137 um, more than the 89.
+    std::ofstream(work + "/stuff.toml")
+        << changed_demo({{"material = \"brass CuZn39Pb3\"", "material = \"PTFE\""}});
+    const outcome of_stuff = run("stuff.toml --against " + candle_doser);
+    CHECK(of_stuff.status == 3);
+    CHECK(of_stuff.out.find("WORSE  I  cover spigot in block  [won't do, was good]") != std::string::npos);
+    CHECK(of_stuff.out.find("shaft of PTFE, was brass CuZn39Pb3") != std::string::npos);
+
+    std::ofstream(work + "/fewer.toml") << changed_demo({{"id = \"P\"", "id = \"Q\""}});
+    const outcome fewer = run("fewer.toml --against " + candle_doser);
+    CHECK(fewer.status == 0);
+    CHECK(fewer.out.find("Q  spring in its hole  [new: good]") != std::string::npos);
+    CHECK(fewer.out.find("P  spring in its hole  [gone: was good]") != std::string::npos);
+    CHECK(fewer.out.ends_with("16 pairs: 0 worse, 0 better, 15 neither, 1 new, 1 gone\n"));
+
+    CHECK(run(candle_doser + " --against no_such_file.toml").status == 2);
+    std::ofstream(work + "/wrong.toml")
+        << changed_demo({{"callout = \"14 H7/s6\"", "callout = \"14 h7/s6\""}});
+    CHECK(run(candle_doser + " --against wrong.toml").status == 1);
+}
+
+TEST_CASE("a long job shows how far it is, on a terminal alone") {
+    std::string many = changed_demo({});
+    const std::string head = many.substr(0, many.find("[[pair]]"));
+    const std::size_t first = many.find("[[pair]]\nid = \"B\"");
+    const std::string pair = many.substr(first, many.find("[[pair]]", first + 1) - first);
+    many = head;
+    for (int i = 0; i < 120; ++i) {
+        many += pair;
+        many.replace(many.rfind("id = \"B\""), 8, "id = \"B" + std::to_string(i) + '"');
+    }
+    std::ofstream(work + "/many.toml") << many;
+    const outcome in_a_pipe = run("many.toml --csv '{}/many.csv'");
+    CHECK(in_a_pipe.status == 0);
+    CHECK(in_a_pipe.err == "");
+
+    // script(1) gives the program a terminal.
+    if (std::system("command -v script > /dev/null") != 0) return;
+    const std::string as_if = "cd '" + work +
+                              "' && script -qec \"'" FITWRIGHT_PROGRAM
+                              "' many.toml > many.txt\" typescript < /dev/null > seen 2>&1";
+    CHECK(std::system(as_if.c_str()) == 0);
+    const std::string seen = file(work + "/seen");
+    CHECK(seen.find("job_sheet: ") != std::string::npos);
+    CHECK(seen.find(" of 120") != std::string::npos);
+    CHECK(seen.ends_with("\r\033[K")); // and wipes it out
+    CHECK(file(work + "/many.txt") == in_a_pipe.out);
 }
 
 TEST_CASE("what is no job is 2, and says where") {
