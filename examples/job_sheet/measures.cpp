@@ -276,9 +276,10 @@ result<fitwright::iso_vg> read_oil(std::string_view text) {
 result<fitwright::grade> read_grade(std::string_view text) {
     cursor c(text);
     const cursor start = c;
-    // A grade stands in a class: IT6 is that of H6.
-    const auto of_class =
-        fitwright::read_hole_class(c.skip("IT") ? "H" + std::string(c.rest()) : std::string());
+    if (!c.skip("IT")) return start.wrong("no grade: write it as in IT6, from IT01 to IT18");
+    std::string hole("H"); // a grade stands in a class: IT6 is that of H6
+    hole += c.rest();
+    const auto of_class = fitwright::read_hole_class(hole);
     if (!of_class) return start.wrong("no grade: write it as in IT6, from IT01 to IT18");
     return of_class->grade;
 }

@@ -106,11 +106,13 @@ public:
 
     constexpr fixed_text& operator<<(text more) noexcept {
         if (is_cut_) return *this; // no hole in the middle
-        std::size_t n = Capacity - size_;
+        std::size_t n = size_ < Capacity ? Capacity - size_ : 0; // never more, but g++ 12 at -O3 can't see that
         if (more.size() <= n) n = more.size();
         else is_cut_ = true;
         while (n < more.size() && n > 0 && (more[n] & 0xC0) == 0x80) --n; // not inside a character
-        for (std::size_t i = 0; i < n; ++i) characters_[size_ + i] = more[i];
+        if (__builtin_is_constant_evaluated())
+            for (std::size_t i = 0; i < n; ++i) characters_[size_ + i] = more[i];
+        else __builtin_memcpy(characters_ + size_, more.data(), n);
         size_ = static_cast<std::uint16_t>(size_ + n);
         return *this;
     }
