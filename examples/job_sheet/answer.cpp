@@ -132,6 +132,7 @@ pair_answer answer_pair(std::size_t number, const settled_job& from) {
                   .readings = {},
                   .chance = {},
                   .look_at = {},
+                  .biting = {},
                   .cautions = {}};
     const pair& asked = a.asked;
     if (asked.hole) a.parts.push_back(part_of(*asked.hole));
@@ -163,7 +164,8 @@ pair_answer answer_pair(std::size_t number, const settled_job& from) {
     a.chance = chance_of(asked);
     a.look_at = what_to_look_at(a, j);
     aim(a, j);
-    a.cautions = cautions_of(a, j);
+    a.biting = biting(a, j);
+    a.cautions = cautions_of(a);
     if (!asked.faults.empty()) a.status = status::refused;
     else if (!a.look_at.empty()) a.status = status::look_at;
     return a;

@@ -99,8 +99,9 @@ struct pair_answer {
     std::vector<gauge_answer> gauges;
     std::vector<reading_answer> readings;
     std::optional<chance_answer> chance;
-    std::vector<remark> look_at; ///< the worst first
-    std::vector<std::string> cautions;
+    std::vector<remark> look_at;       ///< the worst first
+    fitwright::cautions biting;        ///< what can hurt someone here
+    std::vector<std::string> cautions; ///< the same in words, with the job's own
     job_sheet::status status = status::answered;
 
     /// That of the worst remark; of a pair that the file states wrongly nothing can be told.

@@ -19,7 +19,9 @@ bool gets_hot(const part& p, const job& j) {
     return false;
 }
 
-fitwright::cautions that_bite(const pair_answer& a, const job& j) {
+} // namespace
+
+fitwright::cautions biting(const pair_answer& a, const job& j) {
     const pair& p = a.asked;
     const auto either = [&](auto has) {
         return (p.hole && has(p.hole->part)) || (p.shaft && has(p.shaft->part));
@@ -39,18 +41,12 @@ fitwright::cautions that_bite(const pair_answer& a, const job& j) {
     return all;
 }
 
-} // namespace
-
-std::vector<std::string> cautions_of(const pair_answer& a, const job& j) {
-    const fitwright::cautions biting = that_bite(a, j);
+std::vector<std::string> cautions_of(const pair_answer& a) {
     std::vector<std::string> all;
-    for (const caution c : {caution::hot, caution::cold, caution::press_force, caution::under_pressure,
-                            caution::rotating, caution::brittle, caution::chemical})
-        if (biting.contains(c)) all.emplace_back(in_words(c));
+    for (const caution c : all_cautions)
+        if (a.biting.contains(c)) all.emplace_back(in_words(c));
     all.insert(all.end(), a.asked.cautions.begin(), a.asked.cautions.end());
-    if (!all.empty())
-        all.emplace_back(
-            "Where a failure can hurt someone: follow local codes; have a qualified person check.");
+    if (!all.empty()) all.emplace_back(whom_to_ask);
     return all;
 }
 

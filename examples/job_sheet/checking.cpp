@@ -91,6 +91,7 @@ template <side Side> void add_readings(const std::optional<role<Side>>& r, std::
         const auto verdict = fitwright::judge(fitwright::measured<Side>(reading.value, *u), *r->limits);
         all.push_back({.role = Side == side::hole ? "hole" : "shaft",
                        .written = reading.written,
+                       .reading = reading.value,
                        .instrument = r->with->name,
                        .uncertainty = *u,
                        .verdict = verdict,

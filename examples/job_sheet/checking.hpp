@@ -29,6 +29,7 @@ struct gauge_answer {
 struct reading_answer {
     std::string role;
     std::string written;
+    fitwright::length reading;
     std::string instrument;
     fitwright::length uncertainty; ///< expanded, about 95 %
     fitwright::verdict verdict;

@@ -109,10 +109,10 @@ std::optional<choosing_answer> choosing_of(std::optional<wanting> w) {
 void take_sizes(const choosing_answer& from, pair& to) {
     if (from.all.empty()) return;
     const choice& best = from.all.front();
-    const auto take = [](auto& r, const auto& limits, const std::string& words, bool has_class) {
+    const auto take = [](auto& r, auto limits, const std::string& words, bool has_class) {
         if (r->limits || r->has_own_size) return;
-        r->limits = limits;
-        r->as_read = has_class ? words : "chosen";
+        r->limits = has_class ? limits : limits.between(limits.lower_limit(), limits.upper_limit());
+        r->as_read = has_class ? words : "to suit the wants";
     };
     take(to.hole, best.pair.hole, best.hole, best.pair.hole_class.is_given());
     take(to.shaft, best.pair.shaft, best.shaft, best.pair.shaft_class.is_given());
@@ -129,7 +129,8 @@ std::vector<fact> facts_of(const choosing_answer& a) {
     }
     for (const choice& c : a.all) {
         const fitwright::fit f = c.pair.pair();
-        std::string words = fmt::format("hole {}, shaft {}: clearance {} to {} um", c.hole, c.shaft,
+        const std::string_view other = a.decides && &c != &a.all.front() ? "or " : "";
+        std::string words = fmt::format("{}hole {}, shaft {}: clearance {} to {} um", other, c.hole, c.shaft,
                                         um(f.min_clearance()), um(f.max_clearance()));
         words += c.stopped_by.empty() ? ": all wants hold"
                                       : "; nothing holds all, this comes nearest: " + c.stopped_by;

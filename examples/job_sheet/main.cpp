@@ -86,7 +86,7 @@ int run(const options& o) {
     if (!o.against.empty() && !(before = answered(o.against))) return broke_off;
     const js::lettering letters = o.plain ? js::lettering::plain : js::lettering::as_written;
 
-    bool written = write(o.html, o, [&] { return js::html_sheet(*sheet); });
+    bool written = write(o.html, o, [&] { return js::html_sheet(*sheet, o.units); });
     written = write(o.csv, o, [&] { return js::csv_sheet(*sheet); }) && written;
     written = write(o.json, o, [&] { return js::json_sheet(*sheet); }) && written;
     std::optional<js::changes> changes;

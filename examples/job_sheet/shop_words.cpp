@@ -52,10 +52,7 @@ void add_making(const pair_answer& a, units_shown units, std::vector<fact>& all)
     for (const part_answer& p : a.parts) {
         if (!p.size || !p.is_made_here) continue;
         std::string words = p.role + ' ' + range_in_words(p.size->lower_limit, p.size->upper_limit, units);
-        if (p.role == "hole" && a.making) {
-            if (a.making->plan) words += ": " + way_of(*a.making->plan, p.size->target);
-            else if (!a.making->no_plan.empty()) words += ": no plan, see below";
-        }
+        if (const std::string way = way_to_make(a); p.role == "hole" && !way.empty()) words += ": " + way;
         all.push_back({"make", words});
         if (p.role == "hole" && !a.seated_first.empty()) all.push_back({"make", a.seated_first});
     }
@@ -63,21 +60,8 @@ void add_making(const pair_answer& a, units_shown units, std::vector<fact>& all)
 }
 
 void add_checks(const pair_answer& a, units_shown units, std::vector<fact>& all) {
-    for (const gauge_answer& g : a.gauges) {
-        const std::string_view kind = g.role == "hole" ? "plug" : "ring";
-        std::string words = g.role + ": measure it and judge the reading; no gauge, see below";
-        if (g.sizes)
-            words = fmt::format("{}: GO {} {}, NOT GO {}", g.role, kind,
-                                range_in_words(g.sizes->go_lower, g.sizes->go_upper, units),
-                                range_in_words(g.sizes->not_go_lower, g.sizes->not_go_upper, units));
-        all.push_back({"check", words});
-    }
-    for (const reading_answer& r : a.readings)
-        all.push_back({"reading", fmt::format("{} {} by the {}, good for +/-{} um: {}", r.role, r.written,
-                                              r.instrument, um(r.uncertainty),
-                                              r.verdict == fitwright::verdict::cannot_tell
-                                                  ? std::string_view("can't tell")
-                                                  : std::string_view(in_words(r.verdict)))});
+    for (const gauge_answer& g : a.gauges) all.push_back({"check", g.role + ": " + check_in_words(g, units)});
+    for (const reading_answer& r : a.readings) all.push_back({"reading", r.role + ' ' + reading_in_words(r)});
 }
 
 // ---- the reasons
@@ -212,6 +196,27 @@ std::vector<std::string> about_plans(const sheet& s) {
                         std::string_view(drilled.note))};
     }
     return {};
+}
+
+std::string way_to_make(const pair_answer& a) {
+    if (!a.making) return {};
+    if (!a.making->plan) return a.making->no_plan.empty() ? "" : "no plan, see below";
+    for (const part_answer& p : a.parts)
+        if (p.role == "hole" && p.size) return way_of(*a.making->plan, p.size->target);
+    return {};
+}
+
+std::string check_in_words(const gauge_answer& g, units_shown units) {
+    if (!g.sizes) return "measure it and judge the reading; no gauge, see below";
+    return fmt::format("GO {} {}, NOT GO {}", g.role == "hole" ? "plug" : "ring",
+                       range_in_words(g.sizes->go_lower, g.sizes->go_upper, units),
+                       range_in_words(g.sizes->not_go_lower, g.sizes->not_go_upper, units));
+}
+
+std::string reading_in_words(const reading_answer& r) {
+    const bool can_tell = r.verdict != fitwright::verdict::cannot_tell;
+    return fmt::format("{} by the {}, good for +/-{} um: {}", r.written, r.instrument, um(r.uncertainty),
+                       can_tell ? std::string_view(in_words(r.verdict)) : std::string_view("can't tell"));
 }
 
 std::string to_make(const pair_answer& a, units_shown units) {

@@ -15,7 +15,14 @@ namespace job_sheet {
 /// The answer in a few lines: what to make and with what, how to check it, what the readings prove.
 [[nodiscard]] std::vector<fact> brief(const pair_answer& a, units_shown units = units_shown::both);
 
-/// "hole 14.000 to 14.018, shaft 14.028 to 14.039 mm": the sizes alone of what is to be made.
+/// Of a hole that is made: "13 mm drill, then bore to 14.010 mm", or that there is no plan. Else empty.
+[[nodiscard]] std::string way_to_make(const pair_answer& a);
+/// "GO plug 14.001 to 14.004 mm, NOT GO 14.0165 to 14.0195 mm", or to measure it.
+[[nodiscard]] std::string check_in_words(const gauge_answer& g, units_shown units);
+/// "9.996 mm by the micrometer 0-25, good for +/-7.394 um: can't tell"
+[[nodiscard]] std::string reading_in_words(const reading_answer& r);
+
+/// "hole 14.000 to 14.018 mm, shaft 14.028 to 14.039 mm": the sizes alone of what is to be made.
 [[nodiscard]] std::string to_make(const pair_answer& a, units_shown units = units_shown::both);
 
 /// A step of a hole's plan, as a row of a table.

@@ -14,7 +14,7 @@ namespace job_sheet {
 /// For the bench: at most 100 columns.
 [[nodiscard]] std::string text_sheet(const sheet& s, lettering l, units_shown units);
 /// For the wall: one HTML page with its pictures inside, for a screen, a telephone or A4.
-[[nodiscard]] std::string html_sheet(const sheet& s);
+[[nodiscard]] std::string html_sheet(const sheet& s, units_shown units);
 /// For a spreadsheet: a row for each part of each pair.
 [[nodiscard]] std::string csv_sheet(const sheet& s);
 /// For programs: lengths as whole nanometres and as text.

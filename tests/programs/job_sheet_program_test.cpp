@@ -80,7 +80,10 @@ TEST_CASE("the files, and the same bytes again") {
     CHECK(!std::filesystem::exists(work + "/a.html.part"));
 
     CHECK(count(html, "<article") == 16);
-    CHECK(count(html, "<svg") == 15); // all but O, a stack
+    CHECK(count(html, "<figcaption>Sizes at 20") == 15); // all but O, a stack
+    CHECK(count(html, "<figcaption>Pressure") == 3);     // the bushes
+    CHECK(count(html, "<figcaption>How often") == 4);    // the transition fits
+    CHECK(html.size() < 200'000);
     CHECK(count(html, "<script") == 0);
     CHECK(count(html, "http") == 0);
     CHECK(count(csv, "\n") == 1 + 16 * 2);
