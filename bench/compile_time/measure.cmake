@@ -3,7 +3,8 @@
 # What the headers cost a translation unit that includes them and does nothing else, for each
 # compiler: the least time of ROUNDS runs of -fsyntax-only, the files taken in turn within a round so
 # that a busy machine hits them alike. The ratio is to <iostream> alone, for the umbrella to the
-# headers of Boost.Units that units.hpp includes, measured in the same rounds. It tells, and never
+# headers of Boost.Units that units.hpp includes, measured in the same rounds. Below that, what quick scripts
+# take from source to answer (compile, link, run) beside a hello world with <iostream>. It tells, and never
 # decides: times depend on the machine, and no test looks at them.
 cmake_minimum_required(VERSION 3.24)
 
@@ -97,6 +98,61 @@ function(table_row)
     execute_process(COMMAND "${CMAKE_COMMAND}" -E echo "${line}")
 endfunction()
 
+# result_row(<label> <microseconds> <against> <its microseconds> <budget in hundredths or nothing>)
+function(result_row label took against base budget)
+    math(EXPR seconds "(${took} + 5000) / 10000")
+    hundredths(seconds ${seconds})
+    math(EXPR ratio "(100 * ${took} + ${base} / 2) / ${base}")
+    set(verdict "")
+    set(shown "")
+    if(budget)
+        hundredths(shown ${budget})
+        set(verdict "within")
+        if(ratio GREATER budget)
+            set(verdict "OVER")
+        endif()
+    endif()
+    hundredths(ratio ${ratio})
+    table_row("${label}" "${seconds}" "${against}" "${ratio}" "${shown}" "${verdict}")
+endfunction()
+
+# Scripts of examples/scripts/ that include a few headers alone; budgets for those of sizes and limits only.
+set(scripts hello_iostream limits_while_compiling inches_for_a_metric_drawing holes_for_screws my_rod_measures
+            an_inch_fit gauges_to_turn read_a_callout hello)
+foreach(name IN ITEMS limits_while_compiling inches_for_a_metric_drawing holes_for_screws my_rod_measures)
+    set(${name}_script_budget 150)
+endforeach()
+file(WRITE "${folder}/hello_iostream.cpp" "#include <iostream>\n\nint main() { std::cout << \"hello\\n\"; }\n")
+
+# quickest(<compiler>): sets <script>_least, in microseconds.
+function(quickest compiler)
+    foreach(round RANGE 1 ${ROUNDS})
+        foreach(name IN LISTS scripts)
+            set(file "${root}/examples/scripts/${name}.cpp")
+            if(name STREQUAL "hello_iostream")
+                set(file "${folder}/hello_iostream.cpp")
+            endif()
+            now(start)
+            execute_process(COMMAND "${compiler}" -std=c++20 "-I${root}/include" "${file}" -o "${folder}/script"
+                            RESULT_VARIABLE status ERROR_VARIABLE words)
+            if(status STREQUAL "0")
+                execute_process(COMMAND "${folder}/script" RESULT_VARIABLE status OUTPUT_QUIET)
+            endif()
+            now(end)
+            if(NOT status STREQUAL "0")
+                message(FATAL_ERROR "${compiler} ${file} (${status}):\n${words}")
+            endif()
+            math(EXPR took "${end} - ${start}")
+            if(round EQUAL 1 OR took LESS ${name}_least)
+                set(${name}_least ${took})
+            endif()
+        endforeach()
+    endforeach()
+    foreach(name IN LISTS scripts)
+        set(${name}_least ${${name}_least} PARENT_SCOPE)
+    endforeach()
+endfunction()
+
 set(seen "")
 foreach(compiler IN LISTS COMPILERS)
     # c++ and g++ may be the same program: measure it once.
@@ -131,6 +187,7 @@ foreach(compiler IN LISTS COMPILERS)
             endif()
         endforeach()
     endforeach()
+    quickest("${path}")
     unset(path)
 
     execute_process(COMMAND "${CMAKE_COMMAND}" -E echo "\n${version}, least of ${ROUNDS} runs")
@@ -149,20 +206,13 @@ foreach(compiler IN LISTS COMPILERS)
             set(against "Boost.Units headers")
         endif()
 
-        math(EXPR seconds "(${${name}_least} + 5000) / 10000")
-        hundredths(seconds ${seconds})
-        set(base ${${${name}_against}_least})
-        math(EXPR ratio "(100 * ${${name}_least} + ${base} / 2) / ${base}")
-        set(verdict "")
-        set(budget "")
-        if(${name}_budget)
-            hundredths(budget ${${name}_budget})
-            set(verdict "within")
-            if(ratio GREATER ${name}_budget)
-                set(verdict "OVER")
-            endif()
-        endif()
-        hundredths(ratio ${ratio})
-        table_row("${label}" "${seconds}" "${against}" "${ratio}" "${budget}" "${verdict}")
+        result_row("${label}" ${${name}_least} "${against}" ${${${name}_against}_least} "${${name}_budget}")
+    endforeach()
+
+    execute_process(COMMAND "${CMAKE_COMMAND}" -E echo "")
+    table_row("script, to its answer" "seconds" "against" "ratio" "budget" "")
+    foreach(name IN LISTS scripts)
+        result_row("${name}" ${${name}_least} "hello with <iostream>" ${hello_iostream_least}
+                   "${${name}_script_budget}")
     endforeach()
 endforeach()

@@ -1,6 +1,8 @@
 // Plans in inches: a close running fit of ANSI B4.1, and the same bore for a metric drawing.
-#include <fitwright/fitwright.hpp>
-#include <fitwright/io.hpp>
+#include <fitwright/callout.hpp>
+#include <fitwright/grid.hpp>
+#include <fitwright/inch.hpp>
+#include <fitwright/io/fit.hpp>
 
 #include <iostream>
 

@@ -1,6 +1,7 @@
 // The GO and the NOT GO plug for a bore, and when the GO end is worn out.
-#include <fitwright/fitwright.hpp>
-#include <fitwright/io.hpp>
+#include <fitwright/callout.hpp>
+#include <fitwright/gauge.hpp>
+#include <fitwright/io/limits.hpp>
 
 #include <iostream>
 

@@ -1,5 +1,5 @@
-#include <fitwright/fitwright.hpp>
-#include <fitwright/io.hpp>
+#include <fitwright/callout.hpp>
+#include <fitwright/io/fit.hpp>
 
 #include <iostream>
 

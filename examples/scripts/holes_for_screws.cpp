@@ -1,6 +1,6 @@
 // Clearance holes, tapping drills, and what a drawing means that gives no tolerance.
-#include <fitwright/fitwright.hpp>
-#include <fitwright/io.hpp>
+#include <fitwright/general.hpp>
+#include <fitwright/io/limits.hpp>
 
 #include <iostream>
 

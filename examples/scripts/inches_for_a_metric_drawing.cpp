@@ -1,7 +1,8 @@
 // A metric hole on an inch drawing: its limits rounded inwards to 0.0001 in, and the size to set a
 // boring head to that moves by 0.01 mm on diameter.
-#include <fitwright/fitwright.hpp>
-#include <fitwright/io.hpp>
+#include <fitwright/callout.hpp>
+#include <fitwright/grid.hpp>
+#include <fitwright/io/limits.hpp>
 
 #include <iostream>
 

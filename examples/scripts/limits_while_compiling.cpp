@@ -1,6 +1,6 @@
 // A drawing's call-outs, checked while compiling and exact to the published table.
-#include <fitwright/fitwright.hpp>
-#include <fitwright/io.hpp>
+#include <fitwright/callout.hpp>
+#include <fitwright/io/fit.hpp>
 
 #include <iostream>
 

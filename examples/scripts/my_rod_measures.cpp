@@ -1,7 +1,6 @@
 // The size leads, the library follows: a rod as it measures, and the bore that goes with it.
 #include <fitwright/choose/mate.hpp>
-#include <fitwright/fitwright.hpp>
-#include <fitwright/io.hpp>
+#include <fitwright/io/limits.hpp>
 
 #include <iostream>
 

@@ -1,6 +1,6 @@
 // Call-outs that may be wrong: no exception; the fault, its column and what to write instead.
-#include <fitwright/fitwright.hpp>
-#include <fitwright/io.hpp>
+#include <fitwright/callout.hpp>
+#include <fitwright/io/fit.hpp>
 
 #include <iostream>
 #include <string_view>

@@ -97,6 +97,39 @@ private:
     std::size_t size_ = 0;
 };
 
+namespace detail {
+
+/// Where the characters of a `fixed_text` end: one function for texts of every capacity.
+struct text_end {
+    std::uint16_t size = 0;
+    bool is_cut = false;
+
+    constexpr void append(char* characters, std::size_t capacity, text more) noexcept {
+        if (is_cut) return;                                    // no hole in the middle
+        std::size_t n = size < capacity ? capacity - size : 0; // never more, but g++ 12 at -O3 can't see that
+        if (more.size() <= n) n = more.size();
+        else is_cut = true;
+        while (n < more.size() && n > 0 && (more[n] & 0xC0) == 0x80) --n; // not inside a character
+        if (__builtin_is_constant_evaluated())
+            for (std::size_t i = 0; i < n; ++i) characters[size + i] = more[i];
+        else __builtin_memcpy(characters + size, more.data(), n);
+        size = static_cast<std::uint16_t>(size + n);
+    }
+
+    /// The digits of a whole number, behind a minus if it is below zero.
+    constexpr void append_digits(char* characters, std::size_t capacity, std::uint64_t number,
+                                 bool below_zero) noexcept {
+        char digits[21] = {};
+        std::size_t first = sizeof digits;
+        do digits[--first] = static_cast<char>('0' + number % 10);
+        while ((number /= 10) != 0);
+        if (below_zero) digits[--first] = '-';
+        append(characters, capacity, text(digits + first, sizeof digits - first));
+    }
+};
+
+} // namespace detail
+
 /// Characters of its own, `Capacity` at the most; what does not fit is left out, and `is_cut()` tells.
 template <std::size_t Capacity> class fixed_text {
     static_assert(Capacity < 65536);
@@ -105,42 +138,31 @@ public:
     constexpr fixed_text() noexcept = default;
 
     constexpr fixed_text& operator<<(text more) noexcept {
-        if (is_cut_) return *this; // no hole in the middle
-        std::size_t n = size_ < Capacity ? Capacity - size_ : 0; // never more, but g++ 12 at -O3 can't see that
-        if (more.size() <= n) n = more.size();
-        else is_cut_ = true;
-        while (n < more.size() && n > 0 && (more[n] & 0xC0) == 0x80) --n; // not inside a character
-        if (__builtin_is_constant_evaluated())
-            for (std::size_t i = 0; i < n; ++i) characters_[size_ + i] = more[i];
-        else __builtin_memcpy(characters_ + size_, more.data(), n);
-        size_ = static_cast<std::uint16_t>(size_ + n);
+        end_.append(characters_, Capacity, more);
         return *this;
     }
 
     constexpr fixed_text& operator<<(std::int64_t number) noexcept {
-        const auto rest = static_cast<std::uint64_t>(number);
-        if (number < 0) *this << text("-");
-        return put_digits(number < 0 ? 0 - rest : rest);
+        const auto magnitude = static_cast<std::uint64_t>(number);
+        end_.append_digits(characters_, Capacity, number < 0 ? 0 - magnitude : magnitude, number < 0);
+        return *this;
     }
 
     /// The digits of a whole number without sign.
     constexpr fixed_text& put_digits(std::uint64_t number) noexcept {
-        char digits[20] = {};
-        std::size_t first = sizeof digits;
-        do digits[--first] = static_cast<char>('0' + number % 10);
-        while ((number /= 10) != 0);
-        return *this << text(digits + first, sizeof digits - first);
+        end_.append_digits(characters_, Capacity, number, false);
+        return *this;
     }
 
-    [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
-    [[nodiscard]] constexpr bool is_cut() const noexcept { return is_cut_; }
+    [[nodiscard]] constexpr std::size_t size() const noexcept { return end_.size; }
+    [[nodiscard]] constexpr bool is_cut() const noexcept { return end_.is_cut; }
 
     /// A look at the characters, for as long as this object lives; a zero follows them.
-    [[nodiscard]] constexpr text view() const noexcept { return {characters_, size_}; }
+    [[nodiscard]] constexpr text view() const noexcept { return {characters_, size()}; }
     [[nodiscard]] constexpr const char* data() const noexcept { return characters_; }
 
     template <detail::made_from_characters Other> constexpr operator Other() const {
-        return Other(characters_, size_);
+        return Other(characters_, size());
     }
     friend constexpr bool operator==(const fixed_text& a, text b) noexcept { return a.view() == b; }
 
@@ -150,8 +172,7 @@ public:
 
 private:
     char characters_[Capacity + 1] = {};
-    std::uint16_t size_ = 0;
-    bool is_cut_ = false;
+    detail::text_end end_;
 };
 
 } // namespace fitwright

@@ -2,7 +2,7 @@
 #define FITWRIGHT_IO_FIT_HPP
 
 #include <fitwright/fit.hpp>
-#include <fitwright/io/put.hpp>
+#include <fitwright/io/limits.hpp>
 #include <fitwright/written.hpp>
 
 namespace fitwright {

@@ -1,7 +1,9 @@
 #ifndef FITWRIGHT_IO_LIMITS_HPP
 #define FITWRIGHT_IO_LIMITS_HPP
 
-#include <fitwright/io/put.hpp>
+#include <fitwright/io/error.hpp>
+#include <fitwright/io/length.hpp>
+#include <fitwright/io/source.hpp>
 #include <fitwright/written.hpp>
 
 namespace fitwright {
