@@ -50,14 +50,10 @@ void table::row(const std::vector<std::string>& cells) {
 }
 
 std::string table::markup() const {
-    constexpr std::size_t fit_a_telephone = 3;
-    const bool scrolls =
-        is_number_.size() > fit_a_telephone; // then it has to be within reach of the keyboard
-    const std::string reach =
-        scrolls ? fmt::format(" role=\"region\" tabindex=\"0\" aria-label=\"{}\"", caption_) : std::string();
-    return fmt::format("<div class=\"wide\"{}><table>\n<caption>{}</caption>\n<thead><tr>{}</tr></thead>\n"
-                       "<tbody>\n{}</tbody></table></div>\n",
-                       reach, caption_, head_, body_);
+    return fmt::format(
+        "<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"{0}\"><table>\n"
+        "<caption>{0}</caption>\n<thead><tr>{1}</tr></thead>\n<tbody>\n{2}</tbody></table></div>\n",
+        caption_, head_, body_);
 }
 
 // ---- verdicts

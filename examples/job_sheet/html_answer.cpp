@@ -33,9 +33,10 @@ std::string blanks() {
 }
 
 std::string part(const pair_answer& a, const part_answer& p, units_shown units) {
-    std::string html = fmt::format("<div class=\"part\">\n<h4>{} <strong>{}</strong> <span>{}{}</span></h4>\n",
-                                   p.is_made_here ? "make the " + p.role : p.role, escaped(p.as_read),
-                                   escaped(p.name), p.material.empty() ? "" : ", " + escaped(p.material));
+    std::string html =
+        fmt::format("<div class=\"part\">\n<h4>{} <strong>{}</strong> <span>{}{}</span></h4>\n",
+                    p.is_made_here ? "make the " + p.role : p.role, escaped(p.as_read), escaped(p.name),
+                    p.material.empty() ? "" : ", " + escaped(p.material));
     if (!p.size) return html + "<p>no size of its own</p></div>\n";
     html += sizes(*p.size, units);
     if (p.role == "hole" && p.is_made_here) {

@@ -121,7 +121,7 @@ std::string alternatives(const std::vector<alternative_answer>& all) {
 std::string heat(const heat_answer& h) {
     if (h.rows.empty()) return facts_list(facts_of(h));
     table t("Clearance in each state, \u00B5m, at the worst of the coefficients' spread",
-            {"state", "hole", "shaft", "#least to greatest", ""});
+            {"state", "hole", "shaft", "#least to greatest", "note"});
     for (std::size_t i = 0; i < h.rows.size(); ++i) {
         const hot_row& r = h.rows[i];
         std::string mark = h.tightest == i ? "tightest" : "";

@@ -14,18 +14,32 @@ namespace html {
 
 namespace {
 
+/// Whichever there is less of goes across.
 std::string states(const job& j) {
     if (j.states.empty()) return {};
-    std::vector<std::string> heads = {"state"};
-    for (const group& g : j.groups) heads.push_back(g.name);
-    heads.emplace_back("note");
-    table t("Temperatures of the groups of parts", heads);
-    for (const state& s : j.states) {
-        std::vector<std::string> cells = {escaped(s.id)};
-        for (const auto& reading : s.temperatures) cells.push_back(reading ? escaped(reading->written) : "?");
-        cells.push_back(escaped(s.note));
-        t.row(cells);
+    const auto reading = [&](const state& s, std::size_t g) {
+        return s.temperatures[g] ? escaped(s.temperatures[g]->written) : std::string("?");
+    };
+    constexpr std::size_t most_across = 6;
+    std::vector<std::string> heads = {j.groups.size() <= most_across ? "state" : "group"};
+    std::vector<std::vector<std::string>> rows;
+    if (j.groups.size() <= most_across) {
+        for (const group& g : j.groups) heads.push_back(g.name);
+        heads.emplace_back("note");
+        for (const state& s : j.states) {
+            rows.push_back({escaped(s.id)});
+            for (std::size_t g = 0; g < j.groups.size(); ++g) rows.back().push_back(reading(s, g));
+            rows.back().push_back(escaped(s.note));
+        }
+    } else {
+        for (const state& s : j.states) heads.push_back(s.id);
+        for (std::size_t g = 0; g < j.groups.size(); ++g) {
+            rows.push_back({escaped(j.groups[g].name)});
+            for (const state& s : j.states) rows.back().push_back(reading(s, g));
+        }
     }
+    table t("Temperatures of the groups of parts", heads);
+    for (const auto& row : rows) t.row(row);
     return "<h3>States</h3>\n" + t.markup();
 }
 
@@ -52,8 +66,10 @@ std::string all_sizes_at(const job& j, units_shown units) {
     return html::paragraph("note", words);
 }
 
+std::string title_of(const job& j) { return j.title.empty() ? "A job without a title" : escaped(j.title); }
+
 std::string head(const job& j, units_shown units) {
-    std::string page = fmt::format("<header>\n<h1>{}</h1>\n{}{}</header>\n", escaped(j.title),
+    std::string page = fmt::format("<header>\n<h1>{}</h1>\n{}{}</header>\n", title_of(j),
                                    html::paragraph("about", j.about), all_sizes_at(j, units));
     page += "<main>\n";
     std::vector<std::string> wrong;
@@ -79,7 +95,7 @@ std::string html_sheet(const sheet& s, units_shown units) {
         "<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n"
         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
         "<title>Job sheet: {}</title>\n<style>{}{}</style>\n</head>\n<body>\n{}{}</body>\n</html>\n",
-        escaped(s.asked.title), html_style, looks.style_sheet(), html::signs(), body);
+        title_of(s.asked), html_style, looks.style_sheet(), html::signs(), body);
 }
 
 } // namespace job_sheet

@@ -24,7 +24,8 @@ a { color: var(--link); }
 .wide { overflow-x: auto; margin: .4rem 0; }
 table { border-collapse: collapse; font-variant-numeric: tabular-nums; }
 caption { text-align: left; color: var(--soft); font-size: .875rem; padding: .2rem 0; }
-th, td { text-align: left; vertical-align: top; padding: .25rem .8rem .25rem 0; border-bottom: 1px solid var(--line); overflow-wrap: break-word; }
+th, td { text-align: left; vertical-align: top; padding: .25rem .8rem .25rem 0; border-bottom: 1px solid var(--line); }
+th a, td, tbody th { overflow-wrap: anywhere; }
 thead th { color: var(--soft); font-size: .875rem; }
 tbody th { font-weight: 600; }
 .n { text-align: right; white-space: nowrap; }
@@ -78,6 +79,7 @@ figcaption { color: var(--soft); font-size: .875rem; }
   body { padding: 0; max-width: none; line-height: 1.3; }
   .wide { overflow: visible; }
   table { max-width: 100%; }
+  .n { white-space: normal; }
   th, td { padding-top: .1rem; padding-bottom: .1rem; }
   .part { background: none; border: 1px solid var(--line); }
   .blank { min-height: 9mm; }

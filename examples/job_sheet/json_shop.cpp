@@ -119,7 +119,7 @@ ordered_json pressed_state_in_json(const fitwright::pressed_state& s) {
     ordered_json o = {
         {"joint_pressure_pa", number(s.joint_pressure.least.value(), s.joint_pressure.most.value())},
         {"axial_grip_n", number(s.axial_grip.least.value(), s.axial_grip.most.value())},
-        {"turning_grip_nm", number(s.turning_grip.least.value(), s.turning_grip.most.value())},
+        {"turning_grip_newton_metres", number(s.turning_grip.least.value(), s.turning_grip.most.value())},
         {"bore_closes_by", clearance({s.bore_closes_by.least, s.bore_closes_by.most})},
         {"hole_part_stress_pa", s.hub.greatest.value()},
         {"shaft_part_stress_pa", s.shaft.greatest.value()}};
