@@ -1,5 +1,5 @@
 #!/bin/sh
-# sh cmake/setup.sh demo|tests|tests-clang|bench
+# sh cmake/setup.sh demo|tests|tests-clang|docs|bench
 #
 # From a bare Debian or Ubuntu to the result in one command: installs what is missing and only that,
 # then configures, builds and runs the preset of that name. Elsewhere it names what is missing.
@@ -18,11 +18,12 @@ stop() {
 }
 usage() {
     cat >&2 <<'USAGE'
-usage: sh cmake/setup.sh demo|tests|tests-clang|bench
+usage: sh cmake/setup.sh demo|tests|tests-clang|docs|bench
 
   demo         build the job_sheet example and print the demo's shop sheet
   tests        build everything with g++, warnings as errors, and run the tests
   tests-clang  the same with clang++
+  docs         make the reference pages
   bench        run the benchmarks and measure what the headers cost to compile
 
 Installs missing packages with apt-get, as root or through sudo.
@@ -34,10 +35,12 @@ USAGE
 preset=$1
 extras=
 browser='chromium fonts node npm pdftotext' # what the tests of job_sheet's pages take
+reference='doxygen python'                  # what the reference pages take
 case $preset in
 demo) parts='cmake ninja cxx boost cli11 fmt json toml' ;;
-tests) parts='cmake ninja gxx boost doctest benchmark cli11 fmt json toml' extras=$browser ;;
-tests-clang) parts='cmake ninja clang boost doctest benchmark cli11 fmt json toml' extras=$browser ;;
+tests) parts='cmake ninja gxx boost doctest benchmark cli11 fmt json toml' extras="$browser $reference" ;;
+tests-clang) parts='cmake ninja clang boost doctest benchmark cli11 fmt json toml' extras="$browser $reference" ;;
+docs) parts="cmake ninja cxx boost cli11 fmt json toml $reference" ;;
 bench) parts='cmake ninja cxx boost benchmark' ;;
 *) usage ;;
 esac
@@ -63,6 +66,8 @@ packages() {
     node) echo 'nodejs nodejs node -' ;;
     npm) echo 'npm nodejs-npm node -' ;;
     pdftotext) echo 'poppler-utils poppler-utils poppler -' ;;
+    doxygen) echo 'doxygen doxygen doxygen -' ;;
+    python) echo 'python3 python3 python -' ;;
     esac
 }
 
@@ -146,7 +151,8 @@ is_there() {
             command -v google-chrome >/dev/null 2>&1
         ;;
     fonts) find /usr/share/fonts /Library/Fonts "$HOME/Library/Fonts" 2>/dev/null | grep -qi liberationsans ;;
-    node | npm | pdftotext) command -v "$1" >/dev/null 2>&1 ;;
+    python) command -v python3 >/dev/null 2>&1 ;;
+    node | npm | pdftotext | doxygen) command -v "$1" >/dev/null 2>&1 ;;
     esac
 }
 

@@ -5,6 +5,7 @@
 #include <fitwright/callout.hpp>
 #include <fitwright/chance.hpp>
 #include <fitwright/io/chance.hpp>
+#include <fitwright/stack/simulate.hpp>
 #include <fitwright/units.hpp>
 
 #include <doctest/doctest.h>
@@ -579,5 +580,26 @@ TEST_CASE("a narrow strip of a wide bell keeps its scatter") {
         REQUIRE(c.has_value());
         CHECK(c->sigma() == 2887_nm);
         CHECK(c->mean() == 1.005_mm);
+    }
+}
+
+TEST_CASE("what a link says of itself, as a distribution") {
+    using shape = sizes::shape_kind;
+    static_assert(sizes::of(scatter::rectangular).shape() == shape::uniform);
+    static_assert(sizes::of(scatter::triangular).shape() == shape::triangular);
+    static_assert(sizes::of(scatter::normal).shape() == shape::normal);
+    static_assert(sizes::of(scatter::normal).capability().cp == 1);
+    static_assert(sizes::of(scatter::not_stated).shape() == shape::uniform);
+    // the share by chance is the share of a simulated chain: hole less shaft
+    constexpr fit slide = "8 H7/g6"_fit;
+    for (const scatter s : {scatter::normal, scatter::rectangular, scatter::triangular}) {
+        const auto tried = simulate(
+            {opens("hole", slide.hole()), closes("shaft", slide.shaft())},
+            {.seed = 1, .samples = 1'000'000, .comes_out = s, .wanted = clearance_window{9_um, 20_um}});
+        REQUIRE(tried);
+        const auto told = probability(slide, {9_um, 20_um}, spread::both(sizes::of(s)));
+        REQUIRE(told);
+        CHECK(tried->below == doctest::Approx(told->tighter).epsilon(0.03));
+        CHECK(tried->above == doctest::Approx(told->looser).epsilon(0.03));
     }
 }

@@ -192,3 +192,21 @@ TEST_CASE("a sleeve for a bore that is too large") {
     CHECK(!sleeve_for(measured_hole{12.08_mm, 5_um}, "12 H7"_hole, {.wall = 1_mm, .step = 0_mm}));
     CHECK(!sleeve_for(measured_hole{12.08_mm, 5_um}, "12 H7"_hole, {.wall = 2000_mm}));
 }
+
+TEST_CASE("windows and parts beyond any clearance are refused, and nothing overflows") {
+    const length least = length::from_nanometres(INT64_MIN);
+    const length most = length::from_nanometres(INT64_MAX);
+    CHECK(!bore_for(measured_shaft{8_mm, 2_um}, {most, most}));
+    CHECK(!bore_for(measured_shaft{8_mm, least}, {least, most}));
+    CHECK(!shaft_for(measured_hole{8_mm, 2_um}, {least, least}));
+    CHECK(!shaft_for(measured_hole{least, most}, {least, most}));
+    CHECK(bore_for(measured_shaft{8_mm, 2_um}, {10_um, most})->lower_limit() == 8.012_mm);
+    constexpr measured_hole hole[] = {{8.010_mm, 1_um}};
+    constexpr measured_shaft shaft[] = {{8.006_mm, 1_um}};
+    CHECK(pair_up<1>(hole, shaft, {least, most})->size() == 1);
+    CHECK(pair_up<1>(hole, shaft, {0_mm, most})->size() == 1);
+    CHECK(pair_up<1>(hole, shaft, {most, most})->empty());
+    for (const length wall : {least, -1_mm, 10'001_mm, most})
+        CHECK(sleeve_for(measured_hole{12.08_mm, 5_um}, "12 H7"_hole, {.wall = wall}).error().code() ==
+              error_code::wall_too_thin);
+}

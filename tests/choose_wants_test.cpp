@@ -10,6 +10,7 @@
 
 #include <doctest/doctest.h>
 
+#include <limits>
 #include <sstream>
 #include <string>
 
@@ -246,11 +247,40 @@ TEST_CASE("a reamer leads: the shaft goes with what it cuts") {
     CHECK(cut.lower_limit() == 8.006_mm); // DIN 1420, as reamed_hole has it
     CHECK(cut.upper_limit() == 8.015_mm);
     for (const candidate& c : *found) CHECK(c.hole == cut);
+    CHECK(found->best().reasons.contains(choice_reason::trial_hole_first)); // nobody has seen it cut
     w.leads = twist_drills({.from = 1_mm, .upto = 13_mm, .step = 0.1_mm});
-    refuses(w, error_code::lead_not_usable, "does not decide");
+    refuses(w, error_code::lead_not_usable, "a drill does not decide a hole's size");
+    refuses(w, error_code::lead_not_usable, "once it is made and measured");
+    w.leads = boring_head({.from = 8_mm, .upto = 50_mm, .step = 0.01_mm});
+    refuses(w, error_code::lead_not_usable, "goes to any size");
+    w.leads = drawer_tool();
+    refuses(w, error_code::lead_not_usable, "not a tool");
     w.leads = hand_reamer(8_mm, hole_h7);
     w.hole_made_of = {};
     refuses(w, error_code::want_without_figure, ".hole_made_of");
+}
+
+TEST_CASE("a tool that leads and the drawer") {
+    wants w = plunger_wants();
+    w.leads = hand_reamer(8_mm, hole_h7);
+    w.drawer = drawer;
+    const auto planned = choose<1>(w);
+    REQUIRE(planned);
+    CHECK(planned->best().plan.has_value());
+    CHECK(planned->best().reasons.contains(choice_reason::tool_is_there));
+    w.drawer = rows<drawer_tool>(drawer, 1); // drills alone
+    const auto bare = choose<1>(w);
+    REQUIRE(bare);
+    REQUIRE(!bare->best().plan);
+    const std::string why(std::string_view(bare->best().plan.error().message()));
+    CHECK(why.find("the 8 H7 hand reamer leads and is not in the .drawer") == 0);
+    CHECK(why.find("allowed") != std::string::npos);
+    // by the common overcut, on which no plan relies: a trial hole first
+    w.drawer = {};
+    w.leads = half_round_bit(tool_limits(7.990_mm, 7.994_mm));
+    const auto bit = choose<1>(w);
+    REQUIRE(bit);
+    CHECK(bit->best().reasons.contains(choice_reason::trial_hole_first));
 }
 
 TEST_CASE("what the drawer makes comes first, then preferred fits, then wide ones, then close ones") {
@@ -334,6 +364,155 @@ TEST_CASE("what the parts bear is not known: nobody can tell, and it says so") {
     CHECK(!r->holds_all());
     w.joint.hub_may_bear = megapascals(250);
     CHECK(held_against(w, fit_h7_u6)->holds_all());
+    // nor of a part that creeps, or is hotter than it bears: it holds today
+    w.hole_made_of.family = material_family::plastic;
+    CHECK(answer_of(*held_against(w, fit_h7_u6), want::never_moves).holds() == holding::cannot_tell);
+    w.hole_made_of.family = material_family::aluminium;
+    w.hole_made_of.highest_heating = celsius(90);
+    const auto soft = held_against(w, fit_h7_u6);
+    CHECK(answer_of(*soft, want::never_moves).holds() == holding::cannot_tell);
+    CHECK(soft->pressed->doubts.contains(press_doubt::hotter_than_allowed));
+    CHECK(soft->stopped_by()->wanted == want::never_moves);
+    // what is missed stops a pair before what can't be told
+    w.must |= want::presses_in;
+    w.joint.press_at_most = newtons(1000);
+    CHECK(held_against(w, fit_h7_u6)->stopped_by()->wanted == want::presses_in);
+}
+
+TEST_CASE("a pair that is held against the wants is one, and of their size") {
+    const wants w = plunger_wants();
+    const auto refused = [&](const fit& f, const char* piece) {
+        const auto r = held_against(w, f);
+        REQUIRE(!r);
+        INFO(std::string_view(r.error().message()));
+        CHECK(r.error().code() == error_code::nominal_sizes_differ);
+        CHECK(r.error().message().find(piece) != text::npos);
+        CHECK(r.error().message().find("allowed") != text::npos);
+    };
+    refused(fit_h7_s6, "a hole of 14 to 14.018 mm at a nominal size of 8 mm");
+    refused({fit_h7_f7.hole(), fit_h7_s6.shaft()}, "a shaft of 14.028 to 14.039 mm");
+    // crossed limits have clearances that look good at both ends
+    refused({hole_limits(between(8.02_mm, 8_mm)), fit_h7_g6.shaft()}, "a hole of 8.02 to 8 mm");
+    refused({fit_h7_g6.hole(), shaft_limits(between(7.99_mm, 7.98_mm))}, "the lower limit first");
+    const length most = length::from_nanometres(INT64_MAX);
+    refused({hole_limits(most, {.upper = most, .lower = -most}), fit_h7_g6.shaft()}, "beyond 500000 km");
+    CHECK(held_against(w, {hole_limits(between(8.3_mm, 8.31_mm)), shaft_limits(between(8.27_mm, 8.28_mm))}));
+}
+
+TEST_CASE("what is said of a given pair: its classes, preferred or not; no advice to choose otherwise") {
+    const wants w = plunger_wants();
+    const auto g6 = held_against(w, fit_h7_g6);
+    REQUIRE(g6);
+    CHECK(g6->fit_reasons.contains(fit_reason::preferred_fit));
+    constexpr fit odd = "8 JS9/p5"_fit; // neither preferred
+    const auto js9 = held_against(w, odd);
+    REQUIRE(js9);
+    CHECK(js9->hole_class.given() == "JS9"_hole_class);
+    CHECK(js9->shaft_class.given() == "p5"_shaft_class);
+    CHECK(!js9->reasons.contains(choice_reason::no_class));
+    CHECK(!js9->fit_reasons.contains(fit_reason::preferred_fit));
+    CHECK(!js9->holds_all());
+    CHECK(!js9->reasons.contains(choice_reason::let_one_part_lead)); // H7/g6 does
+    const fit own(hole_limits(between(8.001_mm, 8.012_mm)), fit_h7_g6.shaft());
+    CHECK(held_against(w, own)->reasons.contains(choice_reason::no_class));
+}
+
+TEST_CASE("a ring gauge for the shaft that is to be made") {
+    wants w = plunger_wants();
+    const auto g6 = held_against(w, fit_h7_g6);
+    REQUIRE(g6);
+    REQUIRE(g6->ring);
+    CHECK(*g6->ring == ring_gauge(fit_h7_g6.shaft()).value());
+    w.leads = measured_shaft(7.985_mm, 2_um);
+    const auto found = choose<1>(w);
+    REQUIRE(found);
+    CHECK(found->best().ring.error().code() == error_code::not_asked); // the shaft is there
+    w.leads = measured_hole(8.010_mm, 1_um);
+    const auto hole = choose<1>(w);
+    REQUIRE(hole);
+    CHECK(hole->best().gauge.error().code() == error_code::not_asked);
+    CHECK(hole->best().ring.has_value() == ring_gauge(hole->best().shaft).has_value());
+}
+
+TEST_CASE("cautions go with the wants, whether they hold or not") {
+    wants w = pin_wants();
+    w.must = want::pressure_tight;
+    w.joint.of_fluid = megapascals(0.3);
+    constexpr fit loose = "14 H7/f7"_fit;
+    CHECK(held_against(w, loose)->take_care.contains(caution::under_pressure));
+    const wants bearing{.nominal = 14_mm,
+                        .must = want::runs_on_oil,
+                        .hole_made_of = materials::bronze_cusn7zn4pb7,
+                        .shaft_made_of = materials::steel_c45,
+                        .film = {.width = 14_mm, .load = newtons(50), .oil_in = 30_degC},
+                        .speed = revolutions_per_minute(1450),
+                        .liquid = *oil(oil_kind::hydraulic, iso_vg::vg32, viscosity_index(95))};
+    const auto seized = held_against(bearing, fit_h7_s6);
+    REQUIRE(seized);
+    CHECK(!seized->film);
+    CHECK(seized->take_care.contains(caution::rotating));
+}
+
+TEST_CASE("figures that nobody can have meant are refused") {
+    const double infinite = std::numeric_limits<double>::infinity();
+    const double no_number = std::numeric_limits<double>::quiet_NaN();
+    const length most = length::from_nanometres(INT64_MAX);
+    const length least = length::from_nanometres(INT64_MIN);
+    constexpr auto without_figure = error_code::want_without_figure;
+    for (const length shake : {least, -1_um, 0_um, 9_mm, most}) {
+        wants w{.nominal = 8_mm, .must = want::slides_without_shake, .shake_at_most = shake};
+        refuses(w, without_figure, ".shake_at_most above 0, up to the nominal size");
+        w = {.nominal = 8_mm,
+             .must = want::never_seizes,
+             .hole_made_of = plain_steel,
+             .shaft_made_of = plain_steel,
+             .states = hot,
+             .left_at_least = shake};
+        refuses(w, without_figure, ".left_at_least above 0, up to the nominal size");
+    }
+    for (const length off : {least, -9_mm, 9_mm, most}) {
+        wants w{.nominal = 8_mm, .must = want::turns_freely, .uncertainty = off};
+        refuses(w, error_code::not_an_uncertainty, "up to the nominal size");
+        w.uncertainty = {};
+        w.leads = measured_shaft(8_mm, off);
+        refuses(w, error_code::lead_not_usable, "an eighth off");
+    }
+    wants w{.nominal = 8_mm, .must = want::turns_freely};
+    w.leads = measured_hole(most, 1_um);
+    refuses(w, error_code::lead_not_usable, "an eighth off");
+    w.leads = hole_limits(most, {.upper = most, .lower = 0_um});
+    refuses(w, error_code::lead_not_usable, "an eighth off");
+    w.leads = shaft_limits(between(least, most));
+    refuses(w, error_code::lead_not_usable, "an eighth off");
+
+    for (const double force_of_press : {-1.0, 0.0, infinite, no_number}) {
+        w = pin_wants();
+        w.must = want::presses_in;
+        w.joint.press_at_most = newtons(force_of_press);
+        refuses(w, without_figure, ".joint.press_at_most above 0");
+    }
+    w = plunger_wants();
+    const gap around = w.leak.past().around;
+    for (const double budget : {-1.0, 0.0, infinite, no_number}) {
+        w.leak = leak_budget(around, cubic_millimetres_per_second(budget));
+        refuses(w, without_figure, ".leak of more than 0");
+    }
+    for (const double viscous : {-1.0, no_number}) {
+        gap g = around;
+        g.viscosity = millipascal_seconds(viscous);
+        w.leak = leak_budget(g, cubic_millimetres_per_second(1));
+        refuses(w, without_figure, ".leak with a viscosity");
+    }
+    for (const length diameter : {least, -8_mm, 5_mm, 80_mm, most}) { // of another pair
+        gap g = around;
+        g.diameter = diameter;
+        w.leak = leak_budget(g, cubic_millimetres_per_second(1));
+        refuses(w, error_code::nominal_sizes_differ, "at a nominal size of 8 mm");
+    }
+    gap g = around;
+    g.diameter = 8.4_mm;
+    w.leak = leak_budget(g, cubic_millimetres_per_second(1));
+    CHECK(choose<1>(w));
 }
 
 TEST_CASE("a dowel of 6 m6 that comes out by hand and stays within 20 um") {
@@ -444,6 +623,12 @@ TEST_CASE("a window that one part can use and two cannot: let one lead") {
         CHECK(c.hole_class.given().grade >= grade::it6);
         CHECK(c.shaft_class.given().grade >= grade::it6);
     }
+    wants narrow = w; // 8 um: not even one part of 9 um
+    narrow.shake_at_most = 18_um;
+    const auto none = choose(narrow);
+    REQUIRE(none);
+    CHECK(!none->hold_all());
+    CHECK(!none->best().reasons.contains(choice_reason::let_one_part_lead));
 }
 
 TEST_CASE("what is missing is named") {

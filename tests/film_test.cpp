@@ -536,6 +536,9 @@ TEST_CASE("what is not given is asked for") {
     CHECK(says(without([](journal& j) { j.clearance = {}; }), e::no_running_clearance, "0 to 0 mm"));
     CHECK(says(without([](journal& j) { j.clearance = "25 H7/k6"_fit; }), e::no_running_clearance,
                "-0.015 to 0.019"));
+    CHECK(says(without([](journal& j) { j.clearance = "32 H7/f7"_fit; }), e::nominal_sizes_differ,
+               "a fit of 32 mm gives the clearance at a diameter of 25 mm"));
+    CHECK(without([](journal& j) { j.clearance = "26 H7/f7"_fit; }));
     CHECK(says(without([](journal& j) {
                    j.clearance = clearance_window{20_um, 10_um};
                }),

@@ -95,3 +95,15 @@ TEST_CASE("fits compare by their limits") {
     // Limits of which nobody said what they are of fit either place.
     static_assert(std::is_constructible_v<fit, stated_limits, stated_limits>);
 }
+
+TEST_CASE("the clearances of limits beyond any part don't overflow") {
+    constexpr length least = length::from_nanometres(INT64_MIN);
+    constexpr length most = length::from_nanometres(INT64_MAX);
+    constexpr fit stated(between(least, most), between(least, most));
+    static_assert(stated.min_clearance() < 0_mm && stated.max_clearance() > 0_mm);
+    static_assert(stated.mean_clearance() == 0_mm);
+    static_assert(stated.tolerance() == stated.max_clearance() - stated.min_clearance());
+    constexpr fit read(measured_hole(most, least).limits(), measured_shaft(least, most).limits());
+    static_assert(read.mean_clearance() > 0_mm);
+    CHECK(fitwright_tests::fetched(stated).kind() == fit_kind::transition);
+}

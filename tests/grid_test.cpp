@@ -183,3 +183,27 @@ TEST_CASE("what limits on a coarser grid allow, the limits allow; and the next m
                *target == rounded->upper_limit()));
     }
 }
+
+TEST_CASE("multiples of a step at the ends of the range are clamped, and nothing overflows") {
+    constexpr length least = nm(INT64_MIN);
+    constexpr length most = nm(INT64_MAX);
+    for (const length step : {1_nm, 3_nm, 1_um, 0.0001_in, 10'000_mm}) {
+        const length lowest = detail::multiple_at_or_below(least, step);
+        const length highest = detail::multiple_at_or_above(most, step);
+        CHECK(lowest.nanometres() % step.nanometres() == 0);
+        CHECK(highest.nanometres() % step.nanometres() == 0);
+        CHECK(lowest == -highest);
+        CHECK(highest > nm(500'000'000'000'000'000));
+        CHECK(detail::multiple_at_or_above(least, step) - lowest <= step);
+        CHECK(highest - detail::multiple_at_or_below(most, step) <= step);
+    }
+    static_assert(detail::multiple_at_or_below(least, 10'000_mm) < 0_mm);
+    static_assert(detail::multiple_at_or_above(most, 3_nm) > 0_mm);
+    constexpr hole_limits all = between(least, most);
+    FITWRIGHT_CHECK_BOTH(rounded_inwards(given(all), 1_um)->tolerance() <= all.tolerance());
+    FITWRIGHT_CHECK_BOTH(*target_on_grid(given(all), 1_um) == 0_mm);
+    FITWRIGHT_CHECK_BOTH(*target_on_grid(given(all), 1_um, most) ==
+                         rounded_inwards(all, 1_um)->upper_limit());
+    for (const length step : {least, -1_nm, 0_nm, 10'000.001_mm, most})
+        CHECK(rounded_inwards(all, step).error().code() == error_code::step_not_above_zero);
+}

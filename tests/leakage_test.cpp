@@ -365,6 +365,15 @@ TEST_CASE("what is no gap") {
     refused(error_code::eccentricity_out_of_range, "eccentricity",
             [](gap& x) { x.lies = eccentricity::of(1.01); });
     refused(not_a_gap, "seize", [](gap& x) { x.clearance = "10 H7/k6"_fit; });
+    constexpr auto differ = error_code::nominal_sizes_differ;
+    refused(differ, "a fit of 80 mm", [](gap& x) { x.clearance = "80 H7/g6"_fit; });
+    refused(differ, "a fit of 12 mm", [](gap& x) { x.clearance = "12 H7/g6"_fit; });
+    refused(differ, "at a diameter of 11.2 mm", [](gap& x) {
+        x.clearance = "10 H7/g6"_fit;
+        x.diameter = 11.2_mm;
+    });
+    CHECK(leakage(with([](gap& x) { x.clearance = "11 H7/g6"_fit; }))); // a tenth off
+    CHECK(leakage(with([](gap& x) { x.clearance = clearance_window{14_um, 53_um}; })));
     refused(not_a_gap, "0 to 0 mm", [](gap& x) { x.clearance = {}; });
     refused(not_a_gap, "0.03 to 0.02 mm", [](gap& x) { x.clearance = clearance_window{30_um, 20_um}; });
     // c / D of 0.05 is the end of the law.

@@ -119,3 +119,20 @@ TEST_CASE("sources and cautions") {
                          caution::rotating, caution::brittle, caution::chemical})
         CHECK(!in_words(c).empty());
 }
+
+TEST_CASE("sizes beyond any part are taken as far away, and nothing overflows") {
+    constexpr length least = length::from_nanometres(INT64_MIN);
+    constexpr length most = length::from_nanometres(INT64_MAX);
+    constexpr length farther = length::from_nanometres(500'000'000'000'000'000); // 500 000 km
+    FITWRIGHT_CHECK_BOTH(hole_limits::between(given(least), given(most)).lower_limit() < -farther);
+    FITWRIGHT_CHECK_BOTH(hole_limits::between(given(least), given(most)).upper_limit() > farther);
+    FITWRIGHT_CHECK_BOTH(hole_limits::between(given(least), given(most)).tolerance() > farther * 2);
+    FITWRIGHT_CHECK_BOTH(shaft_limits::between(given(least), given(most)).middle() == 0_mm);
+    FITWRIGHT_CHECK_BOTH(shaft_limits(between(given(most), given(least))).tolerance() < -farther * 2);
+    FITWRIGHT_CHECK_BOTH(measured_hole(given(most), given(least)).uncertainty() > farther);
+    FITWRIGHT_CHECK_BOTH(measured_hole(given(most), given(least)).limits().upper_limit() > farther * 2);
+    FITWRIGHT_CHECK_BOTH(measured_shaft(given(least), given(most)).limits().lower_limit() < -farther * 2);
+    FITWRIGHT_CHECK_BOTH(measured_shaft(given(8_mm), given(-2_um)).uncertainty() == 2_um);
+    // what is not beyond it stays as it is
+    FITWRIGHT_CHECK_BOTH(measured_shaft(given(farther), 0_um).size() == farther);
+}

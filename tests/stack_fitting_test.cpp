@@ -285,3 +285,15 @@ TEST_CASE("printed") {
     loose.second = fit(between(6.1_mm, 6.11_mm), "6 g6"_shaft);
     CHECK(printed(*second_hole_for(loose)).find("always goes on, with 0.028 mm to spare") == 0);
 }
+
+TEST_CASE("a float wanted from a clearance window, and shims in braces") {
+    constexpr measured_float found{.size = 0.62_mm, .uncertainty = 10_um};
+    constexpr clearance_window window{50_um, 150_um};
+    static_assert(shim_needed(found, window)->most == 0.56_mm);
+    CHECK(*shim_needed(found, window) == *shim_needed(found, range<length>{50_um, 150_um}));
+    // 0.61 to 0.63 less 0.5 is 0.11 to 0.13 mm
+    constexpr auto shims = choose_shim(found, window, {shim{0.1_mm}, shim{0.5_mm}});
+    static_assert(shims->how_many == 1 && shims->first == 1);
+    CHECK(shims->left == range<length>{0.11_mm, 0.13_mm});
+    CHECK(lies_within(shims->left, window));
+}

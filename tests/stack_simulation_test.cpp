@@ -349,3 +349,14 @@ TEST_CASE("a window the wrong way round is refused, and none asked about is none
     CHECK(widest->has_window);
     CHECK(widest->outside() == 0);
 }
+
+TEST_CASE("links in braces are tried as in an array") {
+    const chain_link links[] = {opens("housing", 40_mm, plus_minus(50_um)),
+                                closes("shaft", 39_mm, plus_minus(30_um))};
+    const simulation s{.seed = 7, .samples = 1000, .comes_out = scatter::rectangular};
+    const auto in_braces =
+        simulate({opens("housing", 40_mm, plus_minus(50_um)), closes("shaft", 39_mm, plus_minus(30_um))}, s);
+    REQUIRE(in_braces);
+    CHECK(in_braces->mean == simulate(links, s)->mean);
+    CHECK(in_braces->seen == simulate(links, s)->seen);
+}

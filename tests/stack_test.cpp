@@ -252,3 +252,24 @@ TEST_CASE("a long name leaves room for what is wrong") {
     const chain_link short_enough[] = {opens(std::string_view(name).substr(0, 39), 10_mm, {0_um, 50_um})};
     CHECK(stack(short_enough).error().message().find("nnn' is from") != text::npos);
 }
+
+TEST_CASE("links in braces: the same as in an array") {
+    constexpr chain_link links[] = {opens("housing", 40_mm, plus_minus(50_um)),
+                                    closes("shaft", 39_mm, plus_minus(30_um))};
+    constexpr auto in_braces =
+        stack({opens("housing", 40_mm, plus_minus(50_um)), closes("shaft", 39_mm, plus_minus(30_um))});
+    static_assert(in_braces->worst_case == range<length>{0.92_mm, 1.08_mm});
+    CHECK(in_braces->worst_case == stack(links)->worst_case);
+    CHECK(in_braces->root_sum_square == stack(links)->root_sum_square);
+    CHECK(stack({opens("housing", 40_mm, plus_minus(50_um))})->nominal == 40_mm);
+}
+
+TEST_CASE("plus or minus: from the end of the range of a length too, and refused there") {
+    static_assert(plus_minus(length::from_nanometres(INT64_MIN)).lower > 0_mm);
+    static_assert(plus_minus(50_um).lower == -50_um && plus_minus(50_um).upper == 50_um);
+    for (const length half : {length::from_nanometres(INT64_MIN), length::from_nanometres(INT64_MAX)}) {
+        const auto made = stack({opens("a", 10_mm, plus_minus(half))});
+        REQUIRE(!made);
+        CHECK(made.error().code() == error_code::not_a_link);
+    }
+}

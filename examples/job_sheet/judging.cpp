@@ -86,6 +86,8 @@ std::optional<judging_answer> judging_of(const pair& p, const std::optional<want
     if (w->asked().empty()) return a;
     const auto held =
         fitwright::held_against(w->to_judge(), fitwright::fit(*p.hole->limits, *p.shaft->limits));
+    // A spring in a wide hole is no fit; the sheet's own rules judge it.
+    if (!held && held.error().code() == fitwright::error_code::nominal_sizes_differ) return std::nullopt;
     if (!held) {
         a.cannot_tell = held.error().message();
         return a;

@@ -144,11 +144,14 @@ enum class error_code : std::uint8_t {
     figure_not_possible,
     // of shims
     not_a_shim,
+    // of a part or a clearance for another size
+    nominal_sizes_differ,
 };
 
 /// What was wrong, where, and what is allowed. A value: it owns its words and is copied like a number.
 class error {
 public:
+    /// Which rule was broken.
     [[nodiscard]] constexpr error_code code() const noexcept { return code_; }
 
     /// Where in the text, counted in characters from 1; 0 if the error is not about text.
@@ -226,6 +229,7 @@ public:
         made_.suggestion_at_ = here();
         return *this;
     }
+    /// The end of what can be written instead.
     constexpr composer& end_suggestion() noexcept {
         made_.suggestion_size_ = static_cast<std::uint8_t>(here() - made_.suggestion_at_);
         return *this << text("'");
@@ -263,13 +267,14 @@ template <class Value> class [[nodiscard]] result {
     static_assert(__is_trivially_copyable(Value)); // the trait of <type_traits> takes ten times as long
 
 public:
-    using value_type = Value;
-    using error_type = fitwright::error;
+    using value_type = Value;            ///< what it holds if all went well
+    using error_type = fitwright::error; ///< what it holds if not
 
     constexpr result(const Value& value) noexcept : value_(value), has_value_(true) {}
     constexpr result(const fitwright::error& error) noexcept : error_(error), has_value_(false) {}
     constexpr result(const fitwright::error::composer& words) noexcept : error_(words), has_value_(false) {}
 
+    /// Whether all went well.
     [[nodiscard]] constexpr bool has_value() const noexcept { return has_value_; }
     constexpr explicit operator bool() const noexcept { return has_value_; }
 

@@ -1,6 +1,7 @@
 #ifndef FITWRIGHT_FIGURE_HPP
 #define FITWRIGHT_FIGURE_HPP
 
+#include <fitwright/clearance_window.hpp>
 #include <fitwright/units.hpp>
 
 namespace fitwright {
@@ -18,6 +19,7 @@ public:
         return made;
     }
 
+    /// With its unit.
     [[nodiscard]] constexpr Quantity quantity() const noexcept { return Quantity::from_value(number_); }
     constexpr operator Quantity() const noexcept { return quantity(); }
     /// The number of the quantity's own unit: a pressure's in pascal.
@@ -30,13 +32,16 @@ private:
     double number_ = 0;
 };
 
-/// What something is at least and at most: `range<figure<pressure>>`, `range<length>`.
+/// What something is at least and at most: `range<figure<pressure>>`, `range<length>`. A clearance on diameter
+/// has a type of its own, `clearance_window`.
 template <class Value> struct range {
     Value least;
     Value most;
 
     friend constexpr bool operator==(const range&, const range&) noexcept = default;
 };
+
+constexpr clearance_window::operator range<length>() const noexcept { return {least, most}; }
 
 } // namespace fitwright
 

@@ -14,9 +14,11 @@ public:
     constexpr flags(Flag flag) noexcept : bits_(static_cast<std::uint32_t>(flag)) {}
 
     [[nodiscard]] constexpr bool empty() const noexcept { return bits_ == 0; }
+    /// Whether a flag is in the set.
     [[nodiscard]] constexpr bool contains(Flag flag) const noexcept {
         return (bits_ & static_cast<std::uint32_t>(flag)) != 0;
     }
+    /// Whether one of these flags or more are in the set.
     [[nodiscard]] constexpr bool contains_any(flags some) const noexcept { return (bits_ & some.bits_) != 0; }
 
     constexpr flags& operator|=(flags more) noexcept {

@@ -13,14 +13,16 @@ namespace fitwright {
 
 namespace detail {
 
-constexpr length multiple_at_or_below(length size, length step) noexcept {
+/// The multiple of a step, which is one of `is_step`; of a size beyond `farthest_size` that of its end.
+[[nodiscard]] constexpr length multiple_at_or_below(length size, length step) noexcept {
+    const std::int64_t near_by = kept_near(size).nanometres();
     const std::int64_t s = step.nanometres();
-    const std::int64_t rest = size.nanometres() % s;
-    return length::from_nanometres(size.nanometres() - rest - (rest < 0 ? s : 0));
+    const std::int64_t rest = near_by % s;
+    return length::from_nanometres(near_by - rest - (rest < 0 ? s : 0));
 }
 
-constexpr length multiple_at_or_above(length size, length step) noexcept {
-    return -multiple_at_or_below(-size, step);
+[[nodiscard]] constexpr length multiple_at_or_above(length size, length step) noexcept {
+    return -multiple_at_or_below(-kept_near(size), step);
 }
 
 /// Above zero, and no longer than anything that is made.

@@ -37,6 +37,7 @@ public:
     /// Nothing: 0 nm.
     constexpr length() noexcept = default;
 
+    /// So many nanometres, below zero too.
     [[nodiscard]] static constexpr length from_nanometres(std::int64_t n) noexcept {
         length made;
         made.nanometres_ = n;
@@ -51,6 +52,7 @@ public:
     constexpr length(const boost::units::quantity<Unit, Number>& q) noexcept
         : nanometres_(detail::nanometres_from(q.value(), detail::nanometres_in<Unit>::value)) {}
 
+    /// The whole of it.
     [[nodiscard]] constexpr std::int64_t nanometres() const noexcept { return nanometres_; }
 
     /// The number of `Unit`s, the nearest `double`: `(12018_um).in<millimetre>() == 12.018`.

@@ -9,6 +9,18 @@ namespace fitwright {
 /// Which part of a pair: the outer one, with the hole, or the inner one, the shaft.
 enum class side : bool { hole, shaft };
 
+namespace detail {
+
+/// Farther than any part reaches, and so near that sums of several sizes stay in the range of a length.
+inline constexpr length farthest_size = length::from_nanometres(INT64_MAX / 16);
+
+/// The size itself; beyond `farthest_size` that far, which nothing takes for a part.
+[[nodiscard]] constexpr length kept_near(length size) noexcept {
+    return size > farthest_size ? farthest_size : size < -farthest_size ? -farthest_size : size;
+}
+
+} // namespace detail
+
 /// How far the upper and the lower limit lie from the nominal size; signed.
 struct deviations {
     length upper;
@@ -27,15 +39,19 @@ public:
 
     /// A nominal size and its deviations: `hole_limits(14_mm, {.upper = 18_um, .lower = 0_um})`.
     /// `origin` is kept as a pointer, so it has to live as long as the limits: a constant.
+    /// Sizes and deviations up to 500 000 km; sums of limits are not checked beyond it.
     constexpr size_limits(length nominal, deviations d, const source& origin = stated_by_user) noexcept
         : nominal_(nominal), upper_deviation_(d.upper), lower_deviation_(d.lower), source_(&origin) {}
 
     /// Limits without a class. The nominal size is then the limit at which the part holds the most
     /// material: a hole's lower limit, a shaft's upper limit. Limits the wrong way round are kept as
-    /// they are: they allow no size, and `tolerance()` is negative.
+    /// they are: they allow no size, and `tolerance()` is negative. Limits beyond 500 000 km are taken
+    /// as that far, so that nothing overflows before it is refused.
     [[nodiscard]] static constexpr size_limits between(length lower, length upper) noexcept {
-        const length nominal = Side == side::hole ? lower : upper;
-        return {nominal, {.upper = upper - nominal, .lower = lower - nominal}};
+        const length lowest = detail::kept_near(lower);
+        const length highest = detail::kept_near(upper);
+        const length nominal = Side == side::hole ? lowest : highest;
+        return {nominal, {.upper = highest - nominal, .lower = lowest - nominal}};
     }
 
     [[nodiscard]] constexpr length nominal() const noexcept { return nominal_; }
@@ -116,9 +132,12 @@ struct stated_limits {
 /// A part as measured: the reading and its uncertainty (half width, as in 7.968 +/- 0.002).
 template <side Side> class measured {
 public:
-    /// An uncertainty has no sign; a negative one is taken as what it is without it.
+    /// An uncertainty has no sign; a negative one is taken as what it is without it. Lengths beyond
+    /// 500 000 km are taken as that far.
     constexpr measured(length size, length uncertainty) noexcept
-        : size_(size), uncertainty_(uncertainty < length() ? -uncertainty : uncertainty) {}
+        : size_(detail::kept_near(size)), uncertainty_(detail::kept_near(uncertainty)) {
+        if (uncertainty_ < length()) uncertainty_ = -uncertainty_;
+    }
 
     [[nodiscard]] constexpr length size() const noexcept { return size_; }
     [[nodiscard]] constexpr length uncertainty() const noexcept { return uncertainty_; }

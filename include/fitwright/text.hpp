@@ -155,6 +155,7 @@ public:
     }
 
     [[nodiscard]] constexpr std::size_t size() const noexcept { return end_.size; }
+    /// Whether something was left out for want of room.
     [[nodiscard]] constexpr bool is_cut() const noexcept { return end_.is_cut; }
 
     /// A look at the characters, for as long as this object lives; a zero follows them.

@@ -11,14 +11,14 @@ enum class written_unit : std::uint8_t { mm, um, nm, in, thousandth };
 
 /// How to write a length as digits.
 struct number_format {
-    written_unit unit = written_unit::mm;
+    written_unit unit = written_unit::mm; ///< of the digits
     /// Digits behind the point, 0 to 9; `as_needed` writes no zero at the end, and no more digits than
     /// are needed to read back the same nanometre (mm 6, um 3, nm 0, in 8, thou 5).
     int decimals = as_needed;
     /// A plus before what is above zero, as a deviation has it.
     bool with_plus = false;
 
-    static constexpr int as_needed = -1;
+    static constexpr int as_needed = -1; ///< as many digits as it takes to read back the same length
 };
 
 /// "mm", "um", "nm", "in", "thou".

@@ -31,19 +31,19 @@ struct callout_notes {
 
 /// A drawing's call-out, read: which part, its limits, and what else it says.
 struct callout {
-    callout_part part = callout_part::either;
+    callout_part part = callout_part::either; ///< whether it is a hole, a shaft, both or either
 
     /// The unit of the nominal size as written; millimetres where none is.
     written_unit unit = written_unit::mm;
 
     /// True if the limits come from tolerance classes: `hole_class` and `shaft_class`, by `part`.
     bool has_classes = false;
-    fitwright::hole_class hole_class{position::h, grade::it7};
-    fitwright::shaft_class shaft_class{position::h, grade::it7};
+    fitwright::hole_class hole_class{position::h, grade::it7};   ///< of a hole or a fit with classes
+    fitwright::shaft_class shaft_class{position::h, grade::it7}; ///< of a shaft or a fit with classes
 
     /// True if the limits come from a standard inch fit: `inch_class`.
     bool has_inch_fit = false;
-    inch_fit_class inch_class = inch_fit_class::rc1;
+    inch_fit_class inch_class = inch_fit_class::rc1; ///< of an inch fit
 
     /// The hole's limits, unless `part` is the shaft. For `either`, what the limits are for a hole.
     hole_limits hole;

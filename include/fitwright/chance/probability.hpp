@@ -2,6 +2,7 @@
 #define FITWRIGHT_CHANCE_PROBABILITY_HPP
 
 #include <fitwright/chance/clearance_distribution.hpp>
+#include <fitwright/window_crossed.hpp>
 
 namespace fitwright {
 
@@ -22,10 +23,7 @@ struct share_of_pairs {
 /// Error: a window the wrong way round; as of `clearances`.
 [[nodiscard]] constexpr result<share_of_pairs> probability(const fit& f, clearance_window w,
                                                            const spread& s) noexcept {
-    if (w.least > w.most)
-        return error::composer(error_code::window_crossed)
-               << "a clearance of " << written(w.least).view() << " to " << written(w.most).view()
-               << " mm; allowed: the least first, and not above the most";
+    if (w.least > w.most) return detail::window_crossed(w);
     const auto c = clearances(f, s);
     if (!c) return c.error();
     const double tighter = c->share_below(w.least);

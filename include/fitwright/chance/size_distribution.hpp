@@ -2,6 +2,7 @@
 #define FITWRIGHT_CHANCE_SIZE_DISTRIBUTION_HPP
 
 #include <fitwright/length.hpp>
+#include <fitwright/stack/chain.hpp>
 
 namespace fitwright {
 
@@ -13,6 +14,7 @@ struct capability {
     /// (a hole's lower limit, a shaft's upper one); negative the other way; from -1 to 1.
     double shift = 0;
 
+    /// Distance of the mean from the nearer limit over three standard deviations.
     [[nodiscard]] constexpr double cpk() const noexcept { return cp * (1 - (shift < 0 ? -shift : shift)); }
 
     /// Where only Cpk is known: a process in the middle with the spread that Cpk allows. It has at least
@@ -23,15 +25,17 @@ struct capability {
 /// Parts that were measured: their mean size and their standard deviation.
 struct measured_batch {
     length mean;
-    length sigma;
-    int parts; ///< how many were measured; at least 2
+    length sigma; ///< standard deviation
+    int parts;    ///< how many were measured; at least 2
 };
 
-/// How the sizes of many parts lie in their limits; on its own it belongs to no part and no size.
+/// How the sizes of many parts lie in their limits; on its own it belongs to no part and no size. A link of a
+/// chain says the same by a `scatter`, which has only the shapes that a simulation draws.
 ///
 /// A shape that was not measured is an assumption, and what is worked out with it says so.
 class size_distribution {
 public:
+    /// How the sizes are spread.
     enum class shape_kind : std::uint8_t { uniform, triangular, towards_maximum_material, normal, batch };
 
     /// Every size within the limits is as likely as any other. For when nothing is known but the limits.
@@ -67,6 +71,18 @@ public:
         return made;
     }
 
+    /// What a link of a chain says of itself: a normal one has three standard deviations in half its tolerance,
+    /// as `simulation` has it unless told otherwise; of one that says nothing only the limits are known.
+    [[nodiscard]] static constexpr size_distribution of(scatter s) noexcept {
+        switch (s) {
+        case scatter::normal: return normal({.cp = 1});
+        case scatter::triangular: return triangular();
+        case scatter::rectangular:
+        case scatter::not_stated: break;
+        }
+        return uniform();
+    }
+
     /// The same once every part outside its limits is thrown out: cut off at the limits, and what is left
     /// counted as all. The first three shapes have nothing to throw out.
     [[nodiscard]] constexpr size_distribution inspected() const noexcept {
@@ -75,7 +91,9 @@ public:
         return cut_off;
     }
 
+    /// How they are spread.
     [[nodiscard]] constexpr shape_kind shape() const noexcept { return shape_; }
+    /// Whether what is outside the limits is sorted out.
     [[nodiscard]] constexpr bool is_inspected() const noexcept { return is_inspected_; }
     /// Of a normal shape.
     [[nodiscard]] constexpr const fitwright::capability& capability() const noexcept { return capability_; }

@@ -22,10 +22,10 @@ enum class margin_unit : std::uint8_t {
 
 /// Whether a want holds at one end of a fit, and by how much.
 struct want_at_end {
-    holding holds = holding::not_asked;
-    property<double> margin = {}; ///< in the unit of its want; below zero it misses by so much
-    bool too_tight = false;       ///< more clearance mends it
-    bool too_loose = false;       ///< less clearance does
+    holding holds = holding::not_asked; ///< whether it does
+    property<double> margin = {};       ///< in the unit of its want; below zero it misses by so much
+    bool too_tight = false;             ///< more clearance mends it
+    bool too_loose = false;             ///< less clearance does
 
     /// 0 if it holds, 2 if it doesn't, 1 if that can't be told.
     [[nodiscard]] constexpr int badness() const noexcept {
@@ -35,10 +35,10 @@ struct want_at_end {
 
 /// What becomes of one want in a pair.
 struct want_answer {
-    want wanted = want::turns_freely;
-    margin_unit in = margin_unit::metres;
-    want_at_end tight = {}; ///< the smallest hole and the largest shaft
-    want_at_end loose = {}; ///< the largest hole and the smallest shaft
+    want wanted = want::turns_freely;     ///< which want
+    margin_unit in = margin_unit::metres; ///< the unit of its margins
+    want_at_end tight = {};               ///< the smallest hole and the largest shaft
+    want_at_end loose = {};               ///< the largest hole and the smallest shaft
     /// The clearances at 20 °C that this want alone allows: 1 m where it has no bound, crossed if it allows
     /// none.
     clearance_window allows = {};
@@ -132,7 +132,7 @@ struct candidate {
     class_choice<side::shaft> shaft_class; ///< the same
 
     want_answer answered[want_count] = {}; ///< see `answers`
-    int answer_count = 0;
+    int answer_count = 0;                  ///< how many of them are there
 
     result<worst_moments_of_fit> hot = detail::not_asked(); ///< the tightest and the loosest of the states
     result<film_result> film = detail::not_asked();         ///< at the worst clearances
@@ -141,30 +141,38 @@ struct candidate {
     result<press_result> pressed = detail::not_asked();        ///< in the state with the least grip
     result<plug_result> plug = detail::not_asked();            ///< the same
     result<hole_plan> plan = detail::not_asked();              ///< from the drawer
-    result<limit_plug> gauge = detail::not_asked();            ///< for the hole
+    result<limit_plug> gauge = detail::not_asked();            ///< for the hole, if it is to be made
+    result<limit_ring> ring = detail::not_asked();             ///< for the shaft, if it is to be made
     result<hole_limits> hole_readings = detail::not_asked();   ///< that prove the hole
     result<shaft_limits> shaft_readings = detail::not_asked(); ///< that prove the shaft
 
-    flags<fit_reason> fit_reasons;
-    flags<choice_reason> reasons;
-    erring err = erring::tight;
+    flags<fit_reason> fit_reasons; ///< what speaks for the classes and against them
+    flags<choice_reason> reasons;  ///< what speaks for the pair and against it
+    erring err = erring::tight;    ///< on which side of the middle to aim
     cautions take_care;
     length off; ///< by how much it lies outside of what all wants allow; 0 if it does not
 
     /// At 20 °C.
     [[nodiscard]] constexpr fit pair() const noexcept { return {hole, shaft}; }
+    /// Want by want.
     [[nodiscard]] constexpr rows<want_answer> answers() const noexcept {
         return {answered, static_cast<std::size_t>(answer_count)};
     }
+    /// Whether all wants hold at both ends.
     [[nodiscard]] constexpr bool holds_all() const noexcept {
         return reasons.contains(choice_reason::all_wants_hold);
     }
-    /// The want that stops it: of those that don't hold the one that is furthest off.
+    /// The want that stops it: of those that don't hold the one that is furthest off; one of which that can't
+    /// be told only where all others hold.
     /// Error: none does.
     [[nodiscard]] constexpr result<want_answer> stopped_by() const noexcept {
         const want_answer* worst = nullptr;
+        const auto is_worse = [](const want_answer& a, const want_answer& than) {
+            const bool misses = a.holds() == holding::no;
+            return misses == (than.holds() == holding::no) ? a.off > than.off : misses;
+        };
         for (const want_answer& a : answers())
-            if (a.holds() != holding::yes && (worst == nullptr || a.off > worst->off)) worst = &a;
+            if (a.holds() != holding::yes && (worst == nullptr || is_worse(a, *worst))) worst = &a;
         if (worst != nullptr) return *worst;
         return error::composer(error_code::nothing_wanted)
                << "no want stops this pair; allowed is to ask of one that does not "

@@ -16,6 +16,7 @@ public:
     [[nodiscard]] const candidate* begin() const noexcept { return list_; }
     [[nodiscard]] const candidate* end() const noexcept { return list_ + size_; }
     const candidate& operator[](std::size_t i) const noexcept { return list_[i]; }
+    /// The first.
     [[nodiscard]] const candidate& best() const noexcept { return list_[0]; }
 
     /// Whether there is one that holds all wants.
@@ -24,7 +25,9 @@ public:
     /// contradict each other.
     [[nodiscard]] clearance_window allowed() const noexcept { return allowed_; }
 
+    /// For `choose` itself: one more behind the others.
     void add(const candidate& c) noexcept { list_[size_++] = c; }
+    /// For `choose` itself.
     void allow(clearance_window all_together) noexcept { allowed_ = all_together; }
 
 private:
@@ -35,12 +38,13 @@ private:
 
 /// A pair that is given, held against all that is wanted: a call-out on a drawing, parts as they are. The
 /// answer is a candidate's; nothing is chosen.
-/// Error: as of `choose`.
+/// Error: a part the wrong way round or more than an eighth off the nominal size; as of `choose`.
 [[nodiscard]] inline result<candidate> held_against(const wants& w, const fit& given) noexcept {
     const detail::want_judge judge(w);
     if (const auto can = detail::check(judge); !can) return can.error();
+    if (const auto can = detail::check_given(w, given); !can) return can.error();
     const detail::want_windows windows = detail::window_search(judge).find();
-    return detail::choice_answer(judge, windows)
+    return detail::choice_answer(judge, windows, false)
         .of({.sizes = given,
              .hole = detail::class_of(given.hole(), w.nominal, preferred_hole_classes()),
              .shaft = detail::class_of(given.shaft(), w.nominal, preferred_shaft_classes())});
@@ -59,8 +63,8 @@ private:
 /// that the drawer makes, if there is one; then preferred fits and preferred classes; then the widest
 /// tolerances, then the middle of what is allowed, or the least play where that is open. A want of which it
 /// can't be told whether it holds counts as broken.
-/// Error: nothing wanted; a want without its figure (it is named); a lead that can't be used; a size outside
-/// ISO 286; no pair as coarse as the shop needs; whatever the rooms that are asked refuse, clearance aside.
+/// Error: nothing wanted; a want without its figure (it is named); a lead that can't be used; a leaking gap of
+/// another diameter; an uncertainty wider than the part; a size outside ISO 286; no pair as coarse as the shop needs; whatever the rooms that are asked refuse, clearance aside.
 template <std::size_t Capacity = 4> [[nodiscard]] result<choices<Capacity>> choose(const wants& w) noexcept {
     static_assert(Capacity > 0);
     const detail::want_judge judge(w);
@@ -75,7 +79,8 @@ template <std::size_t Capacity = 4> [[nodiscard]] result<choices<Capacity>> choo
                << w.finest.name() << "; allowed: a finer grade as the finest that the shop holds";
     choices<Capacity> found;
     found.allow(windows.all);
-    const detail::choice_answer answer(judge, windows);
+    const bool one_could_lead = room[0].broken > 0 && detail::choice_answer::has_room_for_one(w, windows);
+    const detail::choice_answer answer(judge, windows, one_could_lead);
     for (std::size_t i = 0; i < search.size(); ++i) found.add(answer.of(room[i]));
     return found;
 }

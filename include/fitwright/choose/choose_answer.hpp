@@ -19,22 +19,44 @@ namespace fitwright::detail {
     }
 }
 
+/// The class that limits are of, a preferred one if it can be.
+template <side Side>
+[[nodiscard]] constexpr class_choice<Side> any_class_of(const size_limits<Side>& l, length nominal) noexcept {
+    for (int step = 0; step < grade::count; ++step) {
+        const grade g = grade::from_step(step);
+        if (const auto its = standard_tolerance(nominal, g); !its || *its != l.tolerance()) continue;
+        for (int p = 0; p < position_count; ++p) {
+            const tolerance_class<Side> c{static_cast<position>(p), g};
+            if (has_value_at(nominal, c) && *limits(nominal, c) == l) return c;
+        }
+    }
+    return {};
+}
+
 class choice_answer {
 public:
-    choice_answer(const want_judge& judge, const want_windows& windows) noexcept
-        : judge_(judge), wants_(judge.of()), windows_(windows) {}
+    /// `one_could_lead`: no pair that was looked at does, though there is room for one part.
+    choice_answer(const want_judge& judge, const want_windows& windows, bool one_could_lead) noexcept
+        : judge_(judge), wants_(judge.of()), windows_(windows), one_could_lead_(one_could_lead) {}
+
+    /// Whether clearance is left for one part that the shop can hold: IT5 where it has not said.
+    [[nodiscard]] static bool has_room_for_one(const wants& w, const want_windows& windows) noexcept {
+        const auto of_one = standard_tolerance(w.nominal, w.finest < grade::it5 ? grade::it5 : w.finest);
+        return w.leads.kind() == lead_kind::nothing && of_one &&
+               windows.all.most - windows.all.least > *of_one;
+    }
 
     [[nodiscard]] candidate of(const choice_seed& s) const noexcept {
         candidate c;
         c.hole = s.sizes.hole();
         c.shaft = s.sizes.shaft();
-        c.hole_class = s.hole;
-        c.shaft_class = s.shaft;
+        c.hole_class = s.hole.is_given() ? s.hole : any_class_of(c.hole, wants_.nominal);
+        c.shaft_class = s.shaft.is_given() ? s.shaft : any_class_of(c.shaft, wants_.nominal);
         answer_wants(c);
         ask_other_rooms(c);
         how_to_make(c);
         how_to_measure(c);
-        c.fit_reasons = fit_reasons_of(s);
+        c.fit_reasons = fit_reasons_of(c);
         c.reasons |= reasons_of(c);
         const length to_tight = c.pair().min_clearance() - windows_.all.least;
         const length to_loose = windows_.all.most - c.pair().max_clearance();
@@ -69,6 +91,7 @@ private:
         if (wants_.must.contains(want::runs_on_oil)) {
             c.film = film(judge_.journal_of(wants_.states.empty() ? clearance.cold : clearance.working));
             if (c.film) c.take_care |= c.film->take_care;
+            c.take_care |= caution::rotating; // without a film too
         }
         if (wants_.must.contains(want::holds_oil)) {
             c.leak = leak_of(c.pair(), clearance.working);
@@ -92,6 +115,7 @@ private:
         }
         if (c.pressed) c.take_care |= c.pressed->take_care;
         if (c.plug) c.take_care |= c.plug->take_care;
+        if (plugs) c.take_care |= caution::under_pressure; // whether it seals or not
         if (c.pair().min_clearance() < length()) c.take_care |= caution::press_force;
     }
     template <class Result, class Grip>
@@ -113,10 +137,30 @@ private:
 
     [[nodiscard]] bool hole_is_made() const noexcept { return wants_.leads.kind() != lead_kind::found_hole; }
 
+    [[nodiscard]] bool shaft_is_made() const noexcept {
+        return wants_.leads.kind() != lead_kind::found_shaft;
+    }
+    /// Whether the tool that leads lies in the drawer.
+    [[nodiscard]] bool drawer_has_lead() const noexcept {
+        const drawer_tool& lead = wants_.leads.tool();
+        for (const drawer_tool& t : wants_.drawer)
+            if (t.kind == lead.kind && t.least == lead.least && t.most == lead.most) return true;
+        return false;
+    }
+
     void how_to_make(candidate& c) const noexcept {
+        if (shaft_is_made()) c.ring = ring_gauge(c.shaft);
         if (!hole_is_made()) return;
+        const bool tool_leads = wants_.leads.kind() == lead_kind::tool;
+        if (tool_leads) c.reasons |= choice_reason::trial_hole_first;
         if (!wants_.drawer.empty()) {
             c.plan = plan_hole(c.hole, wants_.drawer, wants_.hole_made_of);
+            if (!c.plan && tool_leads && !drawer_has_lead())
+                c.plan =
+                    error::composer(error_code::tool_missing)
+                    << "the " << wants_.leads.tool().name().view()
+                    << " leads and is not in the .drawer, so nobody can tell how to come to it; allowed: a "
+                       "drawer with it";
             c.reasons |= c.plan ? choice_reason::tool_is_there : choice_reason::no_plan;
             if (c.plan) {
                 c.take_care |= c.plan->warnings();
@@ -134,7 +178,7 @@ private:
             c.hole_readings = acceptance_band(c.hole, wants_.uncertainty);
             proves = c.hole_readings.has_value();
         }
-        if (wants_.leads.kind() != lead_kind::found_shaft) {
+        if (shaft_is_made()) {
             c.shaft_readings = acceptance_band(c.shaft, wants_.uncertainty);
             proves = proves && c.shaft_readings.has_value();
         }
@@ -142,19 +186,19 @@ private:
     }
 
     /// Finer than IT6, of the parts that are to be made.
-    [[nodiscard]] bool is_fine(const choice_seed& s) const noexcept {
+    [[nodiscard]] bool is_fine(const candidate& c) const noexcept {
         const length sixth = standard_tolerance(wants_.nominal, grade::it6).value_or(length());
-        return (!wants_.leads.decides_hole() && s.sizes.hole().tolerance() < sixth) ||
-               (!wants_.leads.decides_shaft() && s.sizes.shaft().tolerance() < sixth);
+        return (!wants_.leads.decides_hole() && c.hole.tolerance() < sixth) ||
+               (!wants_.leads.decides_shaft() && c.shaft.tolerance() < sixth);
     }
-    [[nodiscard]] flags<fit_reason> fit_reasons_of(const choice_seed& s) const noexcept {
-        if (!s.hole.is_given() || !s.shaft.is_given())
-            return is_fine(s) ? fit_reason::fine_work : flags<fit_reason>();
+    [[nodiscard]] flags<fit_reason> fit_reasons_of(const candidate& c) const noexcept {
+        if (!c.hole_class.is_given() || !c.shaft_class.is_given())
+            return is_fine(c) ? fit_reason::fine_work : flags<fit_reason>();
         pair_candidate as_pair;
-        as_pair.classes = {s.hole.given(), s.shaft.given()};
-        as_pair.rank = s.rank;
+        as_pair.classes = {c.hole_class.given(), c.shaft_class.given()};
+        as_pair.rank = rank_of(as_pair.classes, uncertain_at(range_of(wants_.nominal)));
         as_pair.order = 0;
-        return detail::fit_reasons_of(as_pair, s.sizes, -1);
+        return detail::fit_reasons_of(as_pair, c.pair(), -1);
     }
 
     [[nodiscard]] flags<choice_reason> reasons_of(const candidate& c) const noexcept {
@@ -178,14 +222,14 @@ private:
         if (wants_.states.empty()) reasons |= choice_reason::only_at_20;
         if (wants_.must.contains(want::holds_oil) && wants_.states.size() > 1 && judge_.has_one_viscosity())
             reasons |= choice_reason::one_viscosity;
-        if (!holds_all && lead == lead_kind::nothing && windows_.all.least < windows_.all.most)
-            reasons |= choice_reason::let_one_part_lead;
+        if (one_could_lead_ && c.off > length()) reasons |= choice_reason::let_one_part_lead;
         return reasons;
     }
 
     const want_judge& judge_;
     const wants& wants_;
     const want_windows& windows_;
+    bool one_could_lead_;
 };
 
 } // namespace fitwright::detail

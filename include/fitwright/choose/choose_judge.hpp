@@ -99,7 +99,8 @@ private:
     static void take(want_at_end& e, double margin) noexcept {
         if (!e.margin || margin < *e.margin) e.margin = property<double>(margin);
     }
-    /// Against yield, in both parts and states; what the parts bear has to be known for a yes.
+    /// Against yield, in both parts and states; what the parts bear, and go on bearing, has to be known for a
+    /// yes.
     void bear(want_at_end& e, const press_result& r, flags<press_doubt> doubts) const noexcept {
         for (const pressed_state* s : {&r.at_20, &r.in_service})
             for (const pressed_wall* wall : {&s->hub, &s->shaft})
@@ -108,8 +109,9 @@ private:
         constexpr flags<press_doubt> tight = press_doubt::hub_past_elastic_limit |
                                              press_doubt::shaft_past_elastic_limit | press_doubt::may_crack |
                                              press_doubt::below_wished_safety;
-        constexpr flags<press_doubt> not_known =
-            press_doubt::hub_strength_not_known | press_doubt::shaft_strength_not_known;
+        constexpr flags<press_doubt> not_known = // a part that creeps or softens lets go some day
+            press_doubt::hub_strength_not_known | press_doubt::shaft_strength_not_known |
+            press_doubt::creeps | press_doubt::hotter_than_allowed;
         e.too_tight = doubts.contains_any(tight);
         if (e.too_tight || doubts.contains(press_doubt::cup_wall_yields)) e.holds = holding::no;
         else if (e.holds == holding::yes && doubts.contains_any(not_known)) e.holds = holding::cannot_tell;

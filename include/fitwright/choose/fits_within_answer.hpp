@@ -27,9 +27,11 @@ public:
     constexpr class_choice() noexcept = default;
     constexpr class_choice(tolerance_class<Side> given) noexcept : class_(given), is_given_(true) {}
 
+    /// Whether one is given; any is allowed otherwise.
     [[nodiscard]] constexpr bool is_given() const noexcept { return is_given_; }
     /// Of a choice that is given.
     [[nodiscard]] constexpr const tolerance_class<Side>& given() const noexcept { return class_; }
+    /// Whether a class is the one that is given, or any is.
     [[nodiscard]] constexpr bool allows(tolerance_class<Side> c) const noexcept {
         return !is_given_ || c == class_;
     }
@@ -41,12 +43,12 @@ private:
 
 /// What the fits must have besides their clearance; without a word, all are looked at.
 struct fit_options {
-    pair_choice pairs = pair_choice::all_classes;
-    basis_choice basis = basis_choice::any;
-    class_choice<side::hole> hole = {};   ///< the hole that is there, or the reamer
-    class_choice<side::shaft> shaft = {}; ///< the stock that is there
-    grade finest = grade::it01;           ///< of either part
-    grade coarsest = grade::it18;         ///< of either part
+    pair_choice pairs = pair_choice::all_classes; ///< which pairs to look at
+    basis_choice basis = basis_choice::any;       ///< whether the hole or the shaft keeps its H or h
+    class_choice<side::hole> hole = {};           ///< the hole that is there, or the reamer
+    class_choice<side::shaft> shaft = {};         ///< the stock that is there
+    grade finest = grade::it01;                   ///< of either part
+    grade coarsest = grade::it18;                 ///< of either part
 };
 
 /// What speaks for a fit, and the last three against it.
@@ -88,14 +90,16 @@ enum class fit_reason : std::uint16_t {
 
 /// A pair of classes held against the window.
 struct found_fit {
-    class_pair classes = {{position::h, grade::it7}, {position::h, grade::it6}};
+    class_pair classes = {{position::h, grade::it7},
+                          {position::h, grade::it6}}; ///< the hole's and the shaft's
     hole_limits hole;
     shaft_limits shaft;
-    flags<fit_reason> reasons;
-    length too_tight; ///< how far its least clearance lies below the window; 0 if it does not
-    length too_loose; ///< how far its greatest lies above; 0 if it does not
+    flags<fit_reason> reasons; ///< what speaks for it and against it
+    length too_tight;          ///< how far its least clearance lies below the window; 0 if it does not
+    length too_loose;          ///< how far its greatest lies above; 0 if it does not
     cautions take_care;
 
+    /// At the nominal size.
     [[nodiscard]] constexpr fit pair() const noexcept { return {hole, shaft}; }
     /// The greater of the two; 0 for a fit within the window.
     [[nodiscard]] constexpr length miss() const noexcept {
@@ -125,11 +129,14 @@ public:
     /// How wide the window is.
     [[nodiscard]] constexpr length window() const noexcept { return window_; }
 
+    /// For `fits_within` itself.
     constexpr void hold_against(length width, length given_tolerance) noexcept {
         window_ = width;
         too_wide_ = given_tolerance >= width ? given_tolerance : length();
     }
+    /// For `fits_within` itself: one more behind the others.
     constexpr void add(const found_fit& f) noexcept { fits_[size_++] = f; }
+    /// For `fits_within` itself: how many there are, kept or not.
     constexpr void count(std::size_t all_within) noexcept { total_ = all_within; }
 
 private:

@@ -39,6 +39,7 @@ public:
     [[nodiscard]] constexpr bool decides_hole() const noexcept {
         return kind_ == lead_kind::drawn_hole || kind_ == lead_kind::found_hole || kind_ == lead_kind::tool;
     }
+    /// Whether the shaft is decided, and only the hole left to choose.
     [[nodiscard]] constexpr bool decides_shaft() const noexcept {
         return kind_ == lead_kind::drawn_shaft || kind_ == lead_kind::found_shaft;
     }

@@ -5,6 +5,7 @@
 #include <fitwright/error.hpp>
 #include <fitwright/fit.hpp>
 #include <fitwright/iso286.hpp>
+#include <fitwright/window_crossed.hpp>
 #include <fitwright/written.hpp>
 
 // The part in hand leads: which limits its mate needs, and how near a standard class comes to them.
@@ -18,12 +19,6 @@ inline constexpr source worked_from_measured{"worked out from the measured mate 
 } // namespace sources
 
 namespace detail {
-
-[[nodiscard]] constexpr error window_crossed(clearance_window w) noexcept {
-    return error::composer(error_code::window_crossed)
-           << "a clearance of " << written(w.least).view() << " to " << written(w.most).view()
-           << " mm; allowed: the least first, and not above the most";
-}
 
 [[nodiscard]] constexpr error window_too_narrow(clearance_window w, length uncertainty) noexcept {
     return error::composer(error_code::window_too_narrow)
@@ -41,6 +36,7 @@ namespace detail {
 /// Error: a window the wrong way round, or no wider than the uncertainty either way; no bore above 0.
 [[nodiscard]] constexpr result<hole_limits> bore_for(measured_shaft shaft, clearance_window w) noexcept {
     if (w.least > w.most) return detail::window_crossed(w);
+    w = {detail::kept_near(w.least), detail::kept_near(w.most)};
     const length lower = shaft.size() + shaft.uncertainty() + w.least;
     const length upper = shaft.size() - shaft.uncertainty() + w.most;
     if (lower >= upper) return detail::window_too_narrow(w, shaft.uncertainty());
@@ -52,6 +48,7 @@ namespace detail {
 /// Error: as of `bore_for`.
 [[nodiscard]] constexpr result<shaft_limits> shaft_for(measured_hole hole, clearance_window w) noexcept {
     if (w.least > w.most) return detail::window_crossed(w);
+    w = {detail::kept_near(w.least), detail::kept_near(w.most)};
     const length upper = hole.size() - hole.uncertainty() - w.least;
     const length lower = hole.size() + hole.uncertainty() - w.most;
     if (lower >= upper) return detail::window_too_narrow(w, hole.uncertainty());
@@ -73,8 +70,8 @@ namespace detail {
 
 /// A standard class held against limits that are wanted: how far it sticks out, on either side.
 template <side Side> struct class_match {
-    fitwright::tolerance_class<Side> tolerance_class;
-    size_limits<Side> limits;
+    fitwright::tolerance_class<Side> tolerance_class; ///< the class that comes nearest
+    size_limits<Side> limits;                         ///< its limits at the nominal size
     length below; ///< how far its lower limit lies below the wanted one; 0 if it does not
     length above; ///< how far its upper limit lies above the wanted one; 0 if it does not
 

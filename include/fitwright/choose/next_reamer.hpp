@@ -12,7 +12,7 @@ namespace fitwright {
 
 /// A reamer of the drawer and the hole it is expected to cut.
 struct reamer_choice {
-    drawer_tool tool = {};
+    drawer_tool tool = {}; ///< the reamer
     expected_hole hole = {};
     length margin = {}; ///< from the expected hole to the nearer limit of the bore; the more, the surer
 };
@@ -65,11 +65,11 @@ reamer_that_does(const hole_limits& bore, rows<drawer_tool> drawer, work_materia
 
 /// The next reamer up for a bore that is already too large, and what then goes in it.
 struct reamer_up {
-    drawer_tool tool;
+    drawer_tool tool; ///< the reamer
     expected_hole hole;
     length least_stock; ///< what it takes off the bore at least, on the diameter
-    length most_stock;
-    bool bore_first; ///< true if that is more than a reamer should take: open the bore up first
+    length most_stock;  ///< that it takes off, on diameter
+    bool bore_first;    ///< true if that is more than a reamer should take: open the bore up first
 };
 
 /// The smallest reamer of the drawer that still cuts all round in a bore that is too large.

@@ -26,6 +26,7 @@ public:
     [[nodiscard]] constexpr const matched_pair* end() const noexcept { return pairs_ + size_; }
     constexpr const matched_pair& operator[](std::size_t i) const noexcept { return pairs_[i]; }
 
+    /// For `pair_up` itself.
     constexpr void add(matched_pair p) noexcept { pairs_[size_++] = p; }
 
 private:
@@ -65,6 +66,7 @@ template <std::size_t Capacity = 256>
 pair_up(rows<measured_hole> holes, rows<measured_shaft> shafts, clearance_window wanted) noexcept {
     static_assert(Capacity <= 1000, "beyond it one bad pair could cost less than many good ones");
     if (wanted.least > wanted.most) return detail::window_crossed(wanted);
+    wanted = {detail::kept_near(wanted.least), detail::kept_near(wanted.most)};
     if (holes.size() > Capacity || shafts.size() > Capacity)
         return error::composer(error_code::too_many_parts)
                << static_cast<std::int64_t>(holes.size()) << " holes and "

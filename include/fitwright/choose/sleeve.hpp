@@ -24,6 +24,7 @@ struct sleeve {
     length wall;          ///< the wall that is left, at the nominal sizes
     cautions take_care = caution::press_force;
 
+    /// Of the sleeve in its seat.
     [[nodiscard]] constexpr fit press() const noexcept { return {seat, outside}; }
 };
 
@@ -33,13 +34,14 @@ inline constexpr source sleeve_practice{"sleeve in a bore that is too large", ""
 
 /// The sleeve for a bore that came out larger than `wanted`: the smallest seat that leaves the wall and
 /// clears the old bore.
-/// Error: a wall or step not above 0; a seat outside ISO 286, or without value there.
+/// Error: a wall or step not above 0 or beyond 10 m; a seat outside ISO 286, or without value there.
 [[nodiscard]] constexpr result<sleeve> sleeve_for(measured_hole too_large, const hole_limits& wanted,
                                                   const sleeve_wishes& wishes) noexcept {
     if (!detail::is_step(wishes.step)) return detail::no_step(wishes.step);
-    if (wishes.wall <= length())
+    constexpr length thickest = length::from_nanometres(10'000'000'000);
+    if (wishes.wall <= length() || wishes.wall > thickest)
         return error::composer(error_code::wall_too_thin)
-               << "a wall of " << written(wishes.wall).view() << " mm; allowed: a wall above 0";
+               << "a wall of " << written(wishes.wall).view() << " mm; allowed: a wall above 0, up to 10 m";
     const length old_bore = too_large.size() + too_large.uncertainty();
     const length inside = wanted.upper_limit();
     const length for_wall = inside + wishes.wall * 2;

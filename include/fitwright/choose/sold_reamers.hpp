@@ -11,7 +11,7 @@ namespace fitwright {
 /// Holds the eight surest; a bore so wide that more of them do is none that is reamed.
 class sold_reamers {
 public:
-    static constexpr std::size_t capacity = 8;
+    static constexpr std::size_t capacity = 8; ///< how many there can be at most
 
     [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
     [[nodiscard]] constexpr const reamer_choice* begin() const noexcept { return choices_; }

@@ -61,7 +61,9 @@ public:
     constexpr leak_budget(const plunger& p, percent of_stroke_at_most) noexcept
         : plunger_(p), at_most_(of_stroke_at_most.value), is_given_(true), is_plunger_(true) {}
 
+    /// Whether a budget is stated.
     [[nodiscard]] constexpr bool is_given() const noexcept { return is_given_; }
+    /// Whether it is a share of a plunger's stroke.
     [[nodiscard]] constexpr bool is_of_a_plunger() const noexcept { return is_plunger_; }
     /// Of a plunger; of a gap alone its `around`.
     [[nodiscard]] constexpr const plunger& past() const noexcept { return plunger_; }
@@ -85,9 +87,9 @@ struct wanted_film {
 
 /// The joint that is to be pressed together.
 struct wanted_joint {
-    length hub_outside = {}; ///< diameter; of a block the largest circle about the hole that fits into it
-    length shaft_bore = {};  ///< 0: solid
-    length joint_length = {};
+    length hub_outside = {};  ///< diameter; of a block the largest circle about the hole that fits into it
+    length shaft_bore = {};   ///< 0: solid
+    length joint_length = {}; ///< how long the parts touch
     seat_roughness roughness = {};              ///< Rz of both, if it is stated
     friction between = {.least = 0, .most = 0}; ///< see `friction_for`
     press_load load = {};                       ///< to hold
@@ -111,26 +113,26 @@ struct wanted_joint {
 ///                                    .shake_at_most = 30_um};
 struct wants {
     length nominal = {};
-    flags<want> must = {};
-    leading_part leads = {};
+    flags<want> must = {};   ///< all that the pair has to do
+    leading_part leads = {}; ///< the part or the tool that is there already
 
-    material hole_made_of = {};
-    material shaft_made_of = {};
+    material hole_made_of = {};  ///< the outer part's material
+    material shaft_made_of = {}; ///< the inner part's material
     /// The pair's working life. Clearance is looked at in all of them and at 20 °C, where the parts are put
     /// together; leak and film in the states alone, or at 20 °C if there are none.
     rows<thermal_state> states = {};
 
-    length left_at_least = {}; ///< of clearance, for `never_seizes`
-    length shake_at_most = {}; ///< clearance
-    leak_budget leak = {};
-    wanted_film film = {};
+    length left_at_least = {};   ///< of clearance, for `never_seizes`
+    length shake_at_most = {};   ///< clearance
+    leak_budget leak = {};       ///< for `holds_oil`
+    wanted_film film = {};       ///< for `runs_on_oil`
     rotational_speed speed = {}; ///< of the shaft in its bearing, or of a pressed joint
-    fluid liquid = {};
-    wanted_joint joint = {};
+    fluid liquid = {};           ///< that runs or leaks
+    wanted_joint joint = {};     ///< for what is pressed together
 
-    rows<drawer_tool> drawer = {};
-    length uncertainty = {};    ///< +/- of the instrument; 0: not stated
-    grade finest = grade::it01; ///< that the shop holds; IT01: any
+    rows<drawer_tool> drawer = {}; ///< the tools for the hole
+    length uncertainty = {};       ///< +/- of the instrument; 0: not stated
+    grade finest = grade::it01;    ///< that the shop holds; IT01: any
 };
 
 } // namespace fitwright

@@ -55,7 +55,7 @@ enum class gauge_rounding : std::uint8_t {
 
 /// How to make a gauge where there is a choice.
 struct gauge_options {
-    gauge_rounding rounding = gauge_rounding::exact;
+    gauge_rounding rounding = gauge_rounding::exact; ///< of the gauge's limits
     /// The grade whose constants to take. By itself it is the one that the tolerance of the work is; a
     /// tolerance that is no standard one has no gauge unless the grade is named here. See `finer_grade`.
     grade constants_of = detail::by_tolerance;

@@ -24,7 +24,7 @@ enum class screw_fit : std::uint8_t {
 /// A hole of ASME B18.2.8 and the inch drill that stands beside it: "#51", "H", "3/32", "1 7/64".
 struct asme_clearance {
     hole_limits hole;
-    text drill;
+    text drill; ///< that makes it
 };
 
 namespace sources {

@@ -30,7 +30,7 @@ enum class general_class : std::uint8_t {
 
 /// An angle in whole minutes of arc.
 struct arc_minutes {
-    std::int32_t count = 0;
+    std::int32_t count = 0; ///< how many
     friend constexpr auto operator<=>(arc_minutes, arc_minutes) noexcept = default;
 };
 

@@ -12,13 +12,13 @@ namespace fitwright {
 /// An ISO metric thread: `metric_thread{.diameter = 10_mm, .pitch = 1.25_mm}` is M10 x 1.25.
 struct metric_thread {
     length diameter;
-    length pitch;
+    length pitch; ///< from crest to crest
     friend constexpr bool operator==(metric_thread, metric_thread) noexcept = default;
 };
 
 /// The drill for a hole that is to be tapped, and how surely it is known.
 struct tapping_hole {
-    length drill;
+    length drill; ///< as the table gives it
     source origin;
 };
 

@@ -91,8 +91,8 @@ namespace detail {
 
 /// The nominal sizes that a fit is given for: above `over`, up to and including `upto`.
 struct inch_sizes {
-    length over;
-    length upto;
+    length over; ///< the range begins above this size
+    length upto; ///< and includes this one
 
     friend constexpr bool operator==(inch_sizes, inch_sizes) noexcept = default;
 };

@@ -114,6 +114,11 @@ template <class Text> constexpr void put_making(Text& t, const candidate& c) {
           << written(c.gauge->go.upper_limit()).view() << text(", NOT GO ")
           << written(c.gauge->not_go.lower_limit()).view() << text(" to ")
           << written(c.gauge->not_go.upper_limit()).view() << text(" mm");
+    if (c.ring)
+        t << text("\n  ring: GO ") << written(c.ring->go.lower_limit()).view() << text(" to ")
+          << written(c.ring->go.upper_limit()).view() << text(", NOT GO ")
+          << written(c.ring->not_go.lower_limit()).view() << text(" to ")
+          << written(c.ring->not_go.upper_limit()).view() << text(" mm");
     const auto put_readings = [&](text which, const auto& readings) {
         if (readings)
             t << which << written(readings->lower_limit()).view() << text(" to ")

@@ -27,7 +27,7 @@ constexpr void put_each(Text& t, fitwright::text before, flags<Flag> set) noexce
 
 /// A caller's room for characters.
 struct buffer {
-    char* first;
+    char* first; ///< where it begins
     std::size_t size;
 };
 

@@ -31,8 +31,10 @@ public:
     constexpr explicit grade(int number) noexcept
         : step_(static_cast<std::int8_t>(number < 0 || number > 18 ? no_step : number + 1)) {}
 
-    static const grade it01;
+    static const grade it01; ///< the finest
+    /// The grades of these names.
     static const grade it0, it1, it2, it3, it4, it5, it6, it7, it8, it9;
+    /// The grades of these names.
     static const grade it10, it11, it12, it13, it14, it15, it16, it17, it18;
 
     /// How many grades there are.
@@ -105,8 +107,8 @@ static_assert(sizeof detail::grade_names / sizeof detail::grade_names[0] == grad
 
 /// A tolerance class of ISO 286-1: position and grade, `H7` for a hole or `g6` for a shaft.
 template <side Side> struct tolerance_class {
-    fitwright::position position;
-    fitwright::grade grade;
+    fitwright::position position; ///< the letter
+    fitwright::grade grade;       ///< the number
 
     friend constexpr bool operator==(tolerance_class, tolerance_class) noexcept = default;
 };

@@ -36,12 +36,15 @@ public:
     [[nodiscard]] constexpr expansion_coefficient value() const noexcept {
         return expansion_coefficient::from_value(value_);
     }
+    /// The least that handbooks give.
     [[nodiscard]] constexpr expansion_coefficient lowest() const noexcept {
         return expansion_coefficient::from_value(lowest_);
     }
+    /// The greatest that handbooks give.
     [[nodiscard]] constexpr expansion_coefficient highest() const noexcept {
         return expansion_coefficient::from_value(highest_);
     }
+    /// Whether it stands in the table or was worked out of it.
     [[nodiscard]] constexpr table_reading how() const noexcept { return how_; }
     [[nodiscard]] constexpr const source& from() const noexcept { return from_; }
 

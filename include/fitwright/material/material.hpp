@@ -12,13 +12,13 @@ namespace fitwright {
 /// Mean coefficients of expansion between 20 °C and the temperature named; what is left out is not
 /// known. A hole grows like the solid that would fill it.
 struct expansion_means {
-    property<expansion_coefficient> to_100_degC = {};
+    property<expansion_coefficient> to_100_degC = {}; ///< between 20 °C and 100 °C
     /// The least and the greatest that handbooks give for 20 to 100 °C.
     property<expansion_coefficient> lowest = {};
-    property<expansion_coefficient> highest = {};
-    property<expansion_coefficient> to_200_degC = {};
-    property<expansion_coefficient> to_300_degC = {};
-    property<expansion_coefficient> to_500_degC = {};
+    property<expansion_coefficient> highest = {};     ///< the other end of what handbooks give
+    property<expansion_coefficient> to_200_degC = {}; ///< between 20 °C and 200 °C
+    property<expansion_coefficient> to_300_degC = {}; ///< between 20 °C and 300 °C
+    property<expansion_coefficient> to_500_degC = {}; ///< between 20 °C and 500 °C
     /// Between -190 °C and 20 °C: a cold part shrinks less for each kelvin than a hot one grows.
     property<expansion_coefficient> cooled_to_minus_190_degC = {};
 };
@@ -38,9 +38,9 @@ struct material {
     /// Heat treatment or form for which the yield strength holds.
     text condition = "";
 
-    expansion_means expansion = {};
-    property<pressure> youngs_modulus = {};
-    property<double> poissons_ratio = {};
+    expansion_means expansion = {};         ///< mean coefficients from 20 °C on
+    property<pressure> youngs_modulus = {}; ///< at 20 °C
+    property<double> poissons_ratio = {};   ///< at 20 °C
     property<mass_density> density = {};
     /// Yield strength as usually found in this condition.
     property<pressure> yield_strength = {};

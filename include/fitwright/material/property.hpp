@@ -49,6 +49,7 @@ public:
         return made;
     }
 
+    /// Whether there is a value to read.
     [[nodiscard]] constexpr bool is_known() const noexcept { return is_known_; }
     constexpr explicit operator bool() const noexcept { return is_known_; }
 

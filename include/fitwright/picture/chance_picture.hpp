@@ -21,8 +21,8 @@ struct chance_chart;
 /// Error: as of `probability`: a window the wrong way round, a spread that is none, limits the wrong way round.
 struct chance_picture {
     fit of;
-    fitwright::spread spread;
-    clearance_window window;
+    fitwright::spread spread;             ///< how hole and shaft are spread
+    clearance_window window;              ///< the clearances wanted
     text title = {};                      ///< over the picture; may be empty
     written_unit unit = written_unit::mm; ///< of clearances; the scale is in um, or in thou
     bool names_doubts = true;             ///< false for a page that says them beside the picture

@@ -21,7 +21,7 @@ struct heat_chart;
 /// Error: no states; the expansion of a part is not known in one of them; limits the wrong way round; more
 /// than `most_states`.
 struct heat_picture {
-    static constexpr std::size_t most_states = 8;
+    static constexpr std::size_t most_states = 8; ///< that find room side by side
 
     fit of;
     material hole;

@@ -27,15 +27,15 @@ private:
 
 /// A caller's room for a picture.
 struct picture_room {
-    char* first;
+    char* first; ///< where the room begins
     std::size_t size;
 };
 
 /// What was drawn. Width and height are the picture's natural size in pixels (a pixel is 1/96 in on paper).
 struct drawing {
-    std::size_t bytes;
-    int width;
-    int height;
+    std::size_t bytes; ///< of SVG
+    int width;         ///< in pixels at its natural size
+    int height;        ///< the same
 };
 
 } // namespace fitwright

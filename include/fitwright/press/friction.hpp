@@ -29,8 +29,8 @@ inline constexpr friction to_choose_a_press{
 struct friction_pair {
     material_family hub;
     material_family shaft;
-    joined_by how;
-    seat_surface surface;
+    joined_by how;        ///< pressed in, or shrunk on
+    seat_surface surface; ///< dry or oiled
 };
 
 namespace detail {

@@ -79,6 +79,7 @@ public:
         : press_seat(diameter, diametral_interference()) {}
 
     [[nodiscard]] constexpr length diameter() const noexcept { return diameter_; }
+    /// From least to most, on diameter.
     [[nodiscard]] constexpr range<diametral_interference> interference() const noexcept {
         return interference_;
     }

@@ -39,6 +39,7 @@ public:
         requires std::is_convertible_v<Height, length>
     constexpr roughness_height(const Height& rz) noexcept : height_(rz), is_stated_(true) {}
 
+    /// Whether a roughness is stated, 0 included.
     [[nodiscard]] constexpr bool is_stated() const noexcept { return is_stated_; }
     /// Nothing if it isn't stated.
     [[nodiscard]] constexpr length height() const noexcept { return height_; }
@@ -64,8 +65,8 @@ struct press_load {
 
 /// How many times over it has to: 1 is no reserve at all.
 struct press_safety {
-    double against_slipping = 1;
-    double against_yield = 1;
+    double against_slipping = 1; ///< load held over load stated
+    double against_yield = 1;    ///< strength over stress
 };
 
 /// Two parts pressed together. What is not stated is not known; `friction_for` has friction to start with.
@@ -78,14 +79,15 @@ struct press_safety {
 ///         .roughness = {.hub = 6_um, .shaft = 4_um},
 ///         .between = frictions::any_pair};
 struct joint {
-    press_seat seat;
+    press_seat seat; ///< diameter and interference
     pressed_hub hub;
     pressed_shaft shaft;
     length joint_length; ///< how long they touch
+    /// Rz of both seats.
     seat_roughness roughness = {};
-    friction between;
-    press_load load = {};
-    press_safety safety = {};
+    friction between;            ///< the friction of both
+    press_load load = {};        ///< that it has to hold
+    press_safety safety = {};    ///< how many times over
     rotational_speed speed = {}; ///< it turns with
 };
 

@@ -23,9 +23,9 @@ enum class pressure_effect : std::uint8_t { hurts, helps };
 
 /// What a plug has to stand.
 struct plug_duty {
-    pressure of_fluid;
-    double safety; ///< how many times over it is to hold
-    plug_face face = plug_face::closed;
+    pressure of_fluid;                  ///< the pressure behind the plug
+    double safety;                      ///< how many times over it is to hold
+    plug_face face = plug_face::closed; ///< what of the plug the fluid sees
 };
 
 /// The plug in one state, the fluid under pressure.
@@ -44,8 +44,8 @@ struct plug_result {
     /// On diameter; below zero it hurts. At most by that effect, at least if the fluid gets into the seat as
     /// well and widens the drilling there.
     range<length> interference_changes_by;
-    plug_state at_20;
-    plug_state in_service;
+    plug_state at_20;      ///< without the states' temperatures
+    plug_state in_service; ///< as warm as the joint says
     /// The least interference, at 20 °C and before smoothing, that holds and seals, cold and in service.
     /// What the parts don't bear of it is in the doubts.
     diametral_interference needed;

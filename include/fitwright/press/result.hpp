@@ -32,7 +32,7 @@ enum class holding : std::uint8_t {
 
 /// The stress in one part at the greatest pressure.
 struct pressed_wall {
-    wall_stress at_joint;
+    wall_stress at_joint;     ///< stress where the parts touch
     wall_stress at_free_side; ///< the hub's outside, the shaft's bore; of a solid shaft its middle
     /// The greatest equivalent stress (von Mises): in the hub at the joint, in a hollow shaft at its bore.
     figure<pressure> greatest;

@@ -12,14 +12,14 @@ namespace fitwright {
 
 /// A ring or tube by its diameters; without an inside it is solid.
 struct ring_wall {
-    length inside;
-    length outside;
+    length inside;  ///< at the bore
+    length outside; ///< at the outer surface
 };
 
 /// The pressures on a wall.
 struct wall_pressures {
-    pressure inside = {};
-    pressure outside = {};
+    pressure inside = {};  ///< at the bore
+    pressure outside = {}; ///< at the outer surface
 };
 
 /// The stress at one place of a wall; tension is above zero, pressure below.

@@ -10,7 +10,7 @@ namespace fitwright {
 
 /// An interference that was asked for: as the parts are to be made, at 20 °C and before smoothing.
 struct wanted_interference {
-    diametral_interference interference;
+    diametral_interference interference; ///< on diameter, before smoothing
     flags<press_doubt> doubts;
     cautions take_care;
     source from;

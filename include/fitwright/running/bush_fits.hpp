@@ -20,18 +20,18 @@ enum class bush_kind : std::uint8_t {
 /// The bush itself, where a standard gives it. Of a wrapped bush the wall decides: its housing and shaft alone
 /// make no clearance.
 struct bush_classes {
-    bool are_known; ///< if not, the classes mean nothing
-    shaft_class outside;
+    bool are_known;         ///< if not, the classes mean nothing
+    shaft_class outside;    ///< of the bush
     hole_class bore_before; ///< before it is pressed in
     hole_class bore_after;  ///< about
 };
 
 /// What the housing and the shaft of a bush are made to.
 struct bush_advice {
-    hole_class housing;
+    hole_class housing;      ///< for the bore it goes into
     shaft_class shaft;       ///< running
     shaft_class close_shaft; ///< for little play; the same where only one is named
-    bush_classes bush;
+    bush_classes bush;       ///< for the bush itself
     source from;
 };
 

@@ -12,7 +12,7 @@ namespace fitwright {
 /// at the temperature at which the oil carries off the heat of its own friction.
 ///
 /// A bearing too slow or too small for a film is no error: its regime says so.
-/// Error: what is not given, or not above 0; no clearance, cold or when warm; a bearing shorter than 1/4 or
+/// Error: what is not given, or not above 0; no clearance, cold or when warm; a fit of another size; a bearing shorter than 1/4 or
 /// longer than 4 times its diameter; no balance of heat up to 250 degC; a lubricant without viscosity,
 /// or with a number that no fluid has; Rz below 0 or above 1 mm; a growth beyond 0.001 for each kelvin.
 [[nodiscard]] inline result<film_result> film(const journal& j) noexcept {

@@ -99,6 +99,8 @@ struct film_question {
         const length most = j.clearance.most().value;
         if (least <= length() || most < least || most > j.diameter || most * 20 > j.diameter)
             return clearance_not_possible(j.clearance);
+        if (!is_fit_for(j.clearance.nominal(), j.diameter))
+            return fit_for_another_size(j.clearance.nominal(), j.diameter);
         if (!j.load) return not_given("load");
         if (!j.speed) return not_given("speed");
         const double load = j.load.value().value();

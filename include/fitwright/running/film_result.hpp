@@ -77,28 +77,28 @@ enum class film_doubt : std::uint16_t {
 
 /// What one of the methods says of a film.
 struct film_reading {
-    double eccentricity = 0; ///< as a share of the radial clearance: 0 centred, 1 touching
-    length least_film;
-    double friction_coefficient = 0;
-    figure<volume_flow> side_flow; ///< out at the ends, by the pressure of the film
+    double eccentricity = 0;         ///< as a share of the radial clearance: 0 centred, 1 touching
+    length least_film;               ///< where it is thinnest
+    double friction_coefficient = 0; ///< friction over load
+    figure<volume_flow> side_flow;   ///< out at the ends, by the pressure of the film
 };
 
 /// A film at one clearance.
 struct film_state {
     diametral_clearance clearance; ///< as it is when warm
     figure<dynamic_viscosity> viscosity;
-    sommerfeld_number sommerfeld;
-    film_reading by_table;   ///< Raimondi and Boyd; the figures below are theirs
-    film_reading by_formula; ///< ISO 7902-2, DIN 31652-2: a check
-    bool has_formula = true; ///< not for bearings longer than their diameter
-    figure<torque> drag;
-    figure<power> power_lost;
-    figure<volume_flow> flow; ///< what the bearing draws
-    figure<pressure> greatest_pressure;
-    property<temperature_difference> rise; ///< of the oil on its way through; all the heat goes with it
-    property<temperature> film_temperature;
-    property<temperature> oil_out;
-    film_regime regime = film_regime::boundary;
+    sommerfeld_number sommerfeld;               ///< the bearing's characteristic number
+    film_reading by_table;                      ///< Raimondi and Boyd; the figures below are theirs
+    film_reading by_formula;                    ///< ISO 7902-2, DIN 31652-2: a check
+    bool has_formula = true;                    ///< not for bearings longer than their diameter
+    figure<torque> drag;                        ///< friction at the shaft's surface
+    figure<power> power_lost;                   ///< to friction
+    figure<volume_flow> flow;                   ///< what the bearing draws
+    figure<pressure> greatest_pressure;         ///< in the film
+    property<temperature_difference> rise;      ///< of the oil on its way through; all the heat goes with it
+    property<temperature> film_temperature;     ///< that the viscosity is taken at
+    property<temperature> oil_out;              ///< as it leaves the bearing
+    film_regime regime = film_regime::boundary; ///< boundary, mixed or full film
     flags<film_doubt> doubts;
 
     /// How far the formulas lie from the table, as a share: in least film, in friction. 0 without formulas.
@@ -108,6 +108,7 @@ struct film_state {
                    static_cast<double>(by_table.least_film.nanometres()) -
                1;
     }
+    /// Of the two methods, as a share of the first.
     [[nodiscard]] constexpr double friction_difference() const noexcept {
         if (!has_formula) return 0;
         return by_formula.friction_coefficient / by_table.friction_coefficient - 1;
@@ -116,14 +117,14 @@ struct film_state {
 
 /// The film at both ends of the clearance.
 struct film_result {
-    film_state tightest;
-    film_state loosest;
-    length limit_film;                ///< below it the surfaces begin to touch
-    length touching_film;             ///< below it nothing but their peaks carries
-    relative_clearance at_this_speed; ///< what Vogelpohl recommends
-    film_regime regime;               ///< the worse of both
-    flags<film_doubt> doubts;         ///< those of both
-    flags<viscosity_doubt> viscosity_doubts;
+    film_state tightest;                     ///< at the least clearance
+    film_state loosest;                      ///< at the greatest clearance
+    length limit_film;                       ///< below it the surfaces begin to touch
+    length touching_film;                    ///< below it nothing but their peaks carries
+    relative_clearance at_this_speed;        ///< what Vogelpohl recommends
+    film_regime regime;                      ///< the worse of both
+    flags<film_doubt> doubts;                ///< those of both
+    flags<viscosity_doubt> viscosity_doubts; ///< what to mind of the oil's viscosity
     cautions take_care;
     source from;
 

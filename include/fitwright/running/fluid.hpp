@@ -32,9 +32,9 @@ enum class viscosity_law : std::uint8_t {
 /// With one point only, the viscosity is known at that temperature and nowhere else.
 struct fluid {
     text name;
-    viscosity_point known = {};
-    viscosity_point also_known = {};
-    property<mass_density> density_at_15_degC = {};
+    viscosity_point known = {};                     ///< one point of its viscosity
+    viscosity_point also_known = {};                ///< another, if there is one
+    property<mass_density> density_at_15_degC = {}; ///< not known: no dynamic viscosity from a kinematic one
     /// How much of its volume it grows for each kelvin.
     property<expansion_coefficient> volume_expansion = {};
     /// What it takes to warm it, by volume.
@@ -44,7 +44,7 @@ struct fluid {
     property<temperature> spread_at = {}; ///< where the grade is measured
     /// Multigrade engine oils lose 10 to 40 % of their viscosity in the shear of a bearing.
     bool is_multigrade = false;
-    viscosity_law law = viscosity_law::astm_d341;
+    viscosity_law law = viscosity_law::astm_d341; ///< how its viscosity goes with temperature
     source from = stated_by_user;
 };
 

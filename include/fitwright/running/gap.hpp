@@ -30,12 +30,19 @@ public:
             l = pair.max_clearance();
         }
     constexpr gap_clearance(const Pair& pair) noexcept
-        : on_diameter_{pair.min_clearance(), pair.max_clearance()} {}
+        : on_diameter_{pair.min_clearance(), pair.max_clearance()} {
+        // kept, so that a fit for another diameter is noticed
+        if constexpr (requires { nominal_ = pair.hole().nominal(); }) nominal_ = pair.hole().nominal();
+    }
 
+    /// From least to most.
     [[nodiscard]] constexpr clearance_window on_diameter() const noexcept { return on_diameter_; }
+    /// Of the fit that it was made from; 0 of any other.
+    [[nodiscard]] constexpr length nominal() const noexcept { return nominal_; }
 
 private:
     clearance_window on_diameter_{};
+    length nominal_{};
 };
 
 /// How far the inner part lies off the centre of the bore, as a share of the radial gap: 0 is concentric, 1
@@ -67,7 +74,7 @@ struct gap {
     property<mass_density> density{}; ///< for the Reynolds number and the losses at both ends
     /// How fast the inner part moves along the axis: above zero with the leak, below zero against it.
     speed wall_speed{};
-    eccentricity lies = eccentricity::unknown;
+    eccentricity lies = eccentricity::unknown; ///< concentric, aside, or anywhere between
 };
 
 /// What makes a leak less certain than its number looks.

@@ -40,7 +40,8 @@ inline constexpr length longest_gap = length::from_nanometres(10'000'000'000); /
 
 [[nodiscard]] constexpr bool is_clearance(const gap& g) noexcept {
     const clearance_window c = g.clearance.on_diameter();
-    return c.least >= length() && c.most > length() && c.least <= c.most && c.most <= widest_gap(g.diameter);
+    return c.least >= length() && c.most > length() && c.least <= c.most &&
+           c.most <= widest_gap(g.diameter) && is_fit_for(g.clearance.nominal(), g.diameter);
 }
 
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error not_a_gap(const gap& g) noexcept {
@@ -66,6 +67,8 @@ inline constexpr length longest_gap = length::from_nanometres(10'000'000'000); /
 
 [[nodiscard, gnu::cold, gnu::noinline]] constexpr error not_a_clearance(const gap& g) noexcept {
     const clearance_window c = g.clearance.on_diameter();
+    if (!is_fit_for(g.clearance.nominal(), g.diameter))
+        return fit_for_another_size(g.clearance.nominal(), g.diameter);
     if (c.least <= c.most && c.most > widest_gap(g.diameter))
         return error::composer(error_code::gap_too_wide)
                << "a clearance of " << written(c.most).view() << " mm on " << written(g.diameter).view()

@@ -9,6 +9,7 @@ namespace fitwright {
 /// Rz of both surfaces, peak to valley; 0 is not known.
 struct peak_heights {
     length shaft = {};
+    /// Rz of the bearing.
     length bore = {};
 };
 
@@ -16,6 +17,7 @@ struct peak_heights {
 /// A bush held in a colder housing closes more than this: then give the clearance as it is when warm.
 struct bearing_growth {
     property<expansion_coefficient> shaft = {};
+    /// Rz of the bearing.
     property<expansion_coefficient> bore = {};
 };
 
@@ -26,14 +28,15 @@ struct bearing_growth {
 ///           .speed = revolutions_per_minute(1450), .lubricant = *spindle_oil, .oil_in = 40_degC});
 struct journal {
     length diameter;
-    length width; ///< how long the bearing is, along the shaft
-    bearing_clearance clearance;
-    property<force> load = {};
-    property<rotational_speed> speed = {};
-    fluid lubricant = {};
-    property<temperature> oil_in = {}; ///< as it comes to the bearing
+    length width;                          ///< how long the bearing is, along the shaft
+    bearing_clearance clearance;           ///< as built, or as the film has it
+    property<force> load = {};             ///< across the shaft
+    property<rotational_speed> speed = {}; ///< of the shaft
+    fluid lubricant = {};                  ///< the oil
+    property<temperature> oil_in = {};     ///< as it comes to the bearing
+    /// Rz of both surfaces.
     peak_heights roughness = {};
-    bearing_growth growth = {};
+    bearing_growth growth = {}; ///< of shaft and bore with the film's heat
 };
 
 } // namespace fitwright

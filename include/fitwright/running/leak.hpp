@@ -35,6 +35,7 @@ struct leak_result {
     cautions take_care = caution::under_pressure;
     source from = sources::annular_gap;
 
+    /// At the greatest clearance and the worst position.
     [[nodiscard]] constexpr range<figure<volume_flow>> flow() const noexcept {
         return {least.flow, most.flow};
     }
@@ -42,8 +43,8 @@ struct leak_result {
 
 /// The greatest clearance that keeps within a leak budget.
 struct allowed_clearance {
-    length greatest; ///< on the diameter, rounded down to the nanometre
-    leak at_greatest;
+    length greatest;  ///< on the diameter, rounded down to the nanometre
+    leak at_greatest; ///< the leak at that clearance
     flags<leak_doubt> doubts;
     cautions take_care = caution::under_pressure;
     source from = sources::annular_gap;
@@ -125,7 +126,8 @@ inline constexpr double least_end_loss = 1.5;
 ///
 /// For liquids. Hot: give the clearance and the viscosity of the hot state. The Reynolds number (laminar
 /// below about 2000) and the inlet length, 0.04 Re 2c, are in the answer, and the doubts where they tell.
-/// Error: a clearance below zero or crossed; a radial gap above 0.05 of the diameter; an eccentricity
+/// Error: a clearance below zero or crossed, or of a fit of another size; a radial gap above 0.05 of the
+/// diameter; an eccentricity
 /// outside 0 to 1; a size, pressure, viscosity, density or speed that is not one.
 [[nodiscard]] constexpr result<leak_result> leakage(const gap& g) noexcept {
     if (!detail::is_gap(g)) return detail::not_a_gap(g);

@@ -3,14 +3,15 @@
 
 #include <fitwright/iso286/preferred.hpp>
 #include <fitwright/running/clearance_on.hpp>
+#include <fitwright/window_crossed.hpp>
 #include <fitwright/written.hpp>
 
 namespace fitwright {
 
 /// A preferred fit that comes nearest to a clearance.
 struct running_fit {
-    class_pair classes;
-    fit sizes;
+    class_pair classes; ///< the hole's and the shaft's
+    fit sizes;          ///< at the nominal size
     /// How far its mean clearance is from the one wanted, or from the middle of the window; 0 for a fit that
     /// keeps within it.
     length off;
@@ -66,9 +67,7 @@ template <class Off>
 /// Error: a window whose least is above its most, or whose most is not above 0; as of `limits`.
 [[nodiscard]] constexpr result<running_fit> nearest_running_fit(length nominal, clearance_window wanted,
                                                                 basis b) noexcept {
-    if (wanted.least > wanted.most)
-        return error::composer(error_code::window_crossed)
-               << "the least clearance is above the most: allowed is the least first";
+    if (wanted.least > wanted.most) return detail::window_crossed(wanted);
     if (wanted.most <= length()) return detail::no_clearance_wanted(wanted.most);
     const auto within = detail::nearest_by(nominal, b, [&](const fit& f) {
         return f.min_clearance() >= wanted.least && f.max_clearance() <= wanted.most

@@ -51,14 +51,14 @@ struct cold_limit {
 
 /// A grade of SAE J300 (engine oils) or J306 (gear oils): what it lets the oil be when hot.
 struct sae_grade {
-    text name; ///< "40"; of a multigrade the part that holds when hot
-    figure<kinematic_viscosity> least_at_100_degC;
-    property<kinematic_viscosity> below_at_100_degC;    ///< the limit is not allowed itself; not known: none
+    text name;                                       ///< "40"; of a multigrade the part that holds when hot
+    figure<kinematic_viscosity> least_at_100_degC;   ///< kinematic viscosity
+    property<kinematic_viscosity> below_at_100_degC; ///< the limit is not allowed itself; not known: none
     property<dynamic_viscosity> high_shear_at_150_degC; ///< at least; what counts in a fast bearing
-    bool is_multigrade = false;
+    bool is_multigrade = false;                         ///< with a W: tested cold too
     /// Of engine oils with a W: how thick it may be in the cold.
     cold_limit cranking = {};
-    cold_limit pumping = {};
+    cold_limit pumping = {}; ///< the temperature at which it is still pumped
     source from;
 };
 

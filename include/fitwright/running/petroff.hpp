@@ -8,8 +8,8 @@ namespace fitwright {
 
 /// The drag of a shaft without load, which runs in the middle of its bearing.
 struct petroff_result {
-    range<figure<torque>> drag;
-    range<figure<power>> power_lost;
+    range<figure<torque>> drag;           ///< friction at the shaft's surface
+    range<figure<power>> power_lost;      ///< to friction
     range<figure<pressure>> shear_stress; ///< of the oil
     cautions take_care = caution::rotating;
     source from;
@@ -23,7 +23,7 @@ inline constexpr source petroff{"N. P. Petroff (1883)", "as in Shigley, Mechanic
 /// The drag of an unloaded shaft at a viscosity that is known, from the loosest to the tightest clearance:
 /// the limit that a light load tends to, however short the bearing. The load of the journal is not looked at, nor its lubricant.
 /// Error: a diameter, length, speed or viscosity not above 0; no clearance, or more than a twentieth of the
-/// diameter.
+/// diameter; a fit of another size.
 [[nodiscard]] inline result<petroff_result> petroff(journal j, dynamic_viscosity known) noexcept {
     j.load = force::from_value(1);
     const auto asked = detail::film_question::of_any_length(j);

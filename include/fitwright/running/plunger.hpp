@@ -9,8 +9,8 @@ namespace fitwright {
 
 /// How often a plunger strokes, and for what share of each cycle the pressure is on.
 struct stroke_rate {
-    double per_minute;
-    double share_under_pressure = 0.5;
+    double per_minute;                 ///< how many strokes
+    double share_under_pressure = 0.5; ///< of the time, from 0 to 1
 
     /// How long the pressure is on in each stroke. None, which `leakage` refuses, where the rate is not above
     /// 0, or the share not above 0 and up to 1.
@@ -23,8 +23,8 @@ struct stroke_rate {
 /// A plunger and the gap around it. The gap's wall speed stays out: what the plunger drags along is in the
 /// volume it sweeps, which is that of the middle of the gap.
 struct plunger {
-    gap around; ///< with the clearance and the liquid; its diameter is the plunger's
-    length stroke;
+    gap around;                ///< with the clearance and the liquid; its diameter is the plunger's
+    length stroke;             ///< how far it moves
     duration under_pressure{}; ///< in each stroke: `seconds(0.4)`, or `stroke_rate{…}.under_pressure()`
 };
 
@@ -35,8 +35,8 @@ struct percent {
 
 /// What a plunger loses past itself in each stroke.
 struct plunger_leak {
-    leak_result past; ///< while the pressure is on
-    figure<volume> swept;
+    leak_result past;                ///< while the pressure is on
+    figure<volume> swept;            ///< what a stroke displaces
     range<figure<volume>> leaked;    ///< if the pressure were held; above what is swept nothing is delivered
     range<figure<volume>> delivered; ///< swept less leaked; valves and dead volume are not in it
     range<double> percent_lost;      ///< of what is swept

@@ -16,7 +16,7 @@ inline constexpr source sliding_film{"Newton's law of viscosity", "eta U / c ove
 /// The drag of a part that slides centred in its gap, from the widest clearance to the tightest. Off the
 /// centre it is more by 1 / sqrt(1 - e^2), and where it touches it rubs.
 struct sliding_drag_result {
-    range<figure<force>> drag;
+    range<figure<force>> drag; ///< friction on the part that slides
     source from = sources::sliding_film;
 };
 

@@ -9,12 +9,12 @@ namespace fitwright {
 
 /// How loose a bearing with an oil film should be for its speed.
 struct speed_clearance {
-    relative_clearance by_vogelpohl;
-    relative_clearance by_iso_7902; ///< the mean of what is then made: a fit on either side of it
-    diametral_clearance vogelpohl;  ///< the same of the diameter asked for
-    diametral_clearance iso_7902;
-    source from_vogelpohl;
-    source from_iso_7902;
+    relative_clearance by_vogelpohl; ///< on diameter
+    relative_clearance by_iso_7902;  ///< the mean of what is then made: a fit on either side of it
+    diametral_clearance vogelpohl;   ///< the same of the diameter asked for
+    diametral_clearance iso_7902;    ///< on diameter, from least to most
+    source from_vogelpohl;           ///< where that rule comes from
+    source from_iso_7902;            ///< where that rule comes from
 };
 
 namespace sources {

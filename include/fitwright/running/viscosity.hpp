@@ -46,7 +46,7 @@ enum class viscosity_doubt : std::uint8_t {
 /// How thick a fluid is at a temperature.
 struct viscosity_result {
     figure<temperature> at;
-    figure<kinematic_viscosity> kinematic;
+    figure<kinematic_viscosity> kinematic; ///< at the temperature asked for
     /// Not known where the density isn't.
     property<dynamic_viscosity> dynamic;
     property<mass_density> density;

@@ -23,8 +23,8 @@ struct viscosity_index {
 
 /// The two viscosities of a data sheet.
 struct sheet_viscosities {
-    figure<kinematic_viscosity> at_40_degC;
-    figure<kinematic_viscosity> at_100_degC;
+    figure<kinematic_viscosity> at_40_degC;  ///< kinematic
+    figure<kinematic_viscosity> at_100_degC; ///< kinematic
 };
 
 namespace sources {

@@ -26,11 +26,11 @@ struct gear_pair {
 
 /// A worm and its wheel.
 struct worm_pair {
-    length wheel_pitch_diameter;
+    length wheel_pitch_diameter;              ///< of the worm wheel
     deviations spread;                        ///< how far the distance of the axes may be off
     plane_angle pressure_angle = degrees(20); ///< normal to the thread
-    plane_angle lead_angle{};
-    range<length> thinned{}; ///< axial play of the worm from a thinner thread or teeth
+    plane_angle lead_angle{};                 ///< of the worm's thread
+    range<length> thinned{};                  ///< axial play of the worm from a thinner thread or teeth
 };
 
 /// The lash of a pair of gears, from least to most; below zero it jams. Rounded outwards.

@@ -11,7 +11,8 @@ namespace fitwright {
 /// What a dimension does to the gap as it grows.
 enum class on_gap : bool { opens, closes };
 
-/// How a dimension comes out within its limits.
+/// How a dimension comes out within its limits: all that a simulation of whole numbers can draw. The chance
+/// of a clearance knows more shapes, `size_distribution`, and takes one of these by `size_distribution::of`.
 enum class scatter : std::uint8_t {
     not_stated,
     normal,      ///< about the middle; beyond the limits now and then
@@ -22,8 +23,8 @@ enum class scatter : std::uint8_t {
 /// How much a dimension counts, where it is not once: `{.times = 1, .per = 2}` of a diameter that enters by
 /// its radius, `{.times = 577, .per = 1000}` through a flank of 30 degrees. Above 0, up to a million each.
 struct link_factor {
-    std::int64_t times = 1;
-    std::int64_t per = 1;
+    std::int64_t times = 1; ///< the numerator
+    std::int64_t per = 1;   ///< the denominator
 
     friend constexpr bool operator==(link_factor, link_factor) noexcept = default;
 };
@@ -32,9 +33,9 @@ struct link_factor {
 struct chain_link {
     text name{};
     length nominal{};
-    deviations allowed{};
-    on_gap effect = on_gap::opens;
-    link_factor factor{};
+    deviations allowed{};                    ///< deviations from the nominal size
+    on_gap effect = on_gap::opens;           ///< whether it opens or closes the gap
+    link_factor factor{};                    ///< how many times it counts
     scatter comes_out = scatter::not_stated; ///< `not_stated`: as the simulation says
 
     [[nodiscard]] constexpr length lower_limit() const noexcept { return nominal + allowed.lower; }
@@ -54,9 +55,10 @@ struct chain_link {
     }
 };
 
-/// The same deviation either way: `plus_minus(50_um)`.
+/// The same deviation either way: `plus_minus(50_um)`. Below zero the limits are crossed, which is refused.
 [[nodiscard]] constexpr deviations plus_minus(length half) noexcept {
-    return {.upper = half, .lower = -half};
+    const length either_way = detail::kept_near(half);
+    return {.upper = either_way, .lower = -either_way};
 }
 
 /// A dimension whose growth opens the gap: `opens("housing", 40_mm, plus_minus(50_um))`.

@@ -14,6 +14,7 @@ public:
     constexpr end_float(range<length> found) noexcept : found_(found) {}
     constexpr end_float(const stack_result& s) noexcept : found_(s.worst_case) {}
 
+    /// The float without a shim, from least to most.
     [[nodiscard]] constexpr range<length> found() const noexcept { return found_; }
 
 private:
@@ -45,19 +46,19 @@ struct measured_float {
 
 /// A shim in hand; an entry for each piece. Thicker than 0, up to 1 m.
 struct shim {
-    length thickness;
-    length plus_minus{};
+    length thickness;    ///< as sold
+    length plus_minus{}; ///< how far it may be off, either way
 
     friend constexpr bool operator==(shim, shim) noexcept = default;
 };
 
 /// Which shims to put in, and the float that they leave.
 struct shim_choice {
-    int how_many = 0;      ///< 0: it is right without; otherwise 1 or 2
-    std::size_t first = 0; ///< their places in the list
-    std::size_t second = 0;
-    range<length> left;   ///< the float with them in
-    range<length> needed; ///< what thickness would do, all told
+    int how_many = 0;       ///< 0: it is right without; otherwise 1 or 2
+    std::size_t first = 0;  ///< their places in the list
+    std::size_t second = 0; ///< of a pair of shims; 0 for a single one
+    range<length> left;     ///< the float with them in
+    range<length> needed;   ///< what thickness would do, all told
 };
 
 namespace detail {
@@ -133,7 +134,8 @@ namespace detail {
 
 } // namespace detail
 
-/// From which thickness to which a shim brings the float into the window at both ends. Below zero where
+/// From which thickness to which a shim brings the float into the window at both ends; the window may be a
+/// `clearance_window`. Below zero where
 /// there is room for none; the least is then 0 or less also where the float is right without.
 /// Error: a float or window the wrong way round or beyond 1000 km; a float that varies by more than the window is wide.
 [[nodiscard]] constexpr result<range<length>> shim_needed(const end_float& f, range<length> wanted) noexcept {
@@ -174,6 +176,15 @@ namespace detail {
                      in_hand[i].plus_minus + in_hand[k].plus_minus);
     if (best.how_many == 0) return detail::none_in_hand(in_hand.size(), *needed);
     return best;
+}
+
+/// The same for shims in braces.
+template <std::size_t Size>
+[[nodiscard]] constexpr result<shim_choice> choose_shim(const end_float& f, range<length> wanted,
+                                                        const shim (&&in_hand)[Size]) noexcept {
+    shim kept[Size]; // a copy: g++ 12 compares no pointer to a temporary in a constant expression
+    for (std::size_t i = 0; i < Size; ++i) kept[i] = in_hand[i];
+    return choose_shim(f, wanted, rows<shim>(kept));
 }
 
 } // namespace fitwright

@@ -16,8 +16,8 @@ inline constexpr source iso_tr_10064_2{"ISO/TR 10064-2:1996", "Table A.1 and its
 
 /// The size of a pair of gears.
 struct gear_size {
-    length tooth_module;
-    length centre_distance;
+    length tooth_module;    ///< normal to the tooth
+    length centre_distance; ///< of both axes
 };
 
 /// The least backlash that a pair of gears is to have, across the flanks, and where that comes from.

@@ -17,6 +17,7 @@ class split_mix {
 public:
     constexpr explicit split_mix(std::uint64_t seed) noexcept : state_(seed) {}
 
+    /// The next 64 bits.
     constexpr std::uint64_t next() noexcept {
         std::uint64_t z = state_ += 0x9E3779B97F4A7C15;
         z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;

@@ -21,7 +21,7 @@ enum class thread_profile : std::uint8_t {
 
 /// The axial lash of a screw in its nut, from least to most; below zero it jams. Rounded outwards.
 struct screw_lash {
-    range<length> axial;
+    range<length> axial; ///< along the screw
     flags<lash_doubt> doubts;
     source from;
 };

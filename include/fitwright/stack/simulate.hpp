@@ -16,17 +16,17 @@ inline constexpr range<length> any_gap{length::from_nanometres(-INT64_MAX),
 
 /// What to try. `simulation{.seed = 1, .samples = 100'000, .comes_out = scatter::normal}`
 struct simulation {
-    std::uint64_t seed;
-    std::int64_t samples;
-    scatter comes_out; ///< for each link that has no way of its own
-    double sigmas = 3; ///< in half a tolerance, of links that come out normal: 3 is Cp = 1, 4 is Cp = 1.33
+    std::uint64_t seed;   ///< the same seed gives the same samples everywhere
+    std::int64_t samples; ///< how many chains were tried
+    scatter comes_out;    ///< for each link that has no way of its own
+    double sigmas = 3;    ///< in half a tolerance, of links that come out normal: 3 is Cp = 1, 4 is Cp = 1.33
     range<length> wanted = any_gap; ///< which gaps are good, the least first
 };
 
 /// What the tried assemblies came to.
 struct simulated_gap {
-    std::int64_t samples = 0;
-    std::uint64_t seed = 0;
+    std::int64_t samples = 0;   ///< how many chains were tried
+    std::uint64_t seed = 0;     ///< the same seed gives the same samples everywhere
     length mean;                ///< to the nearest nanometre
     length standard_deviation;  ///< to the nearest nanometre
     range<length> seen;         ///< the least and the greatest gap of all
@@ -38,6 +38,7 @@ struct simulated_gap {
     flags<stack_doubt> doubts;
     source from;
 
+    /// Of the samples, those that keep the gap asked for less.
     [[nodiscard]] constexpr double outside() const noexcept { return below + above; }
 };
 
@@ -260,6 +261,15 @@ constexpr void add_link(std::int64_t (&gaps)[trial_tally::block], std::size_t ho
     simulated_gap made = tally.told(s);
     made.doubts |= doubts;
     return made;
+}
+
+/// The same for links in braces.
+template <std::size_t Size>
+[[nodiscard]] constexpr result<simulated_gap> simulate(const chain_link (&&links)[Size],
+                                                       const simulation& s) noexcept {
+    chain_link kept[Size]; // a copy: g++ 12 compares no pointer to a temporary in a constant expression
+    for (std::size_t i = 0; i < Size; ++i) kept[i] = links[i];
+    return simulate(rows<chain_link>(kept), s);
 }
 
 } // namespace fitwright

@@ -136,6 +136,14 @@ namespace detail {
     return made;
 }
 
+/// The same for links in braces: `stack({opens("housing", …), closes("shaft", …)})`. The answer keeps no link.
+template <std::size_t Size>
+[[nodiscard]] constexpr result<stack_result> stack(const chain_link (&&links)[Size]) noexcept {
+    chain_link kept[Size]; // a copy: g++ 12 compares no pointer to a temporary in a constant expression
+    for (std::size_t i = 0; i < Size; ++i) kept[i] = links[i];
+    return stack(rows<chain_link>(kept));
+}
+
 } // namespace fitwright
 
 #endif

@@ -35,6 +35,7 @@ struct second_hole {
     figure<plane_angle> turn_round; ///< the same with the larger round hole
     source from;
 
+    /// Whether every pair of parts within the limits goes together.
     [[nodiscard]] constexpr bool always_goes_on() const noexcept { return left >= length(); }
 };
 

@@ -32,14 +32,14 @@ enum class happening : std::uint8_t {
 
 /// Where something happens on one way from 20 °C. A temperature at which it doesn't is not known: ask first.
 struct common_temperature {
-    happening outcome;
-    property<temperature> earliest; ///< nearest to 20 °C that the spread of the coefficients lets it be
-    property<temperature> by_mean;  ///< by the mean coefficients
-    property<temperature> latest;   ///< by here it has happened, whatever the coefficients
-    figure<temperature> looked_upto;
-    text limited_by;             ///< the material that lets us look no further: a look at its `name`
-    flags<thermal_doubt> doubts; ///< where it happens first, or else at the end of the search
-    cautions take_care;          ///< the same
+    happening outcome;               ///< whether and when it happens
+    property<temperature> earliest;  ///< nearest to 20 °C that the spread of the coefficients lets it be
+    property<temperature> by_mean;   ///< by the mean coefficients
+    property<temperature> latest;    ///< by here it has happened, whatever the coefficients
+    figure<temperature> looked_upto; ///< how far it was looked
+    text limited_by;                 ///< the material that lets us look no further: a look at its `name`
+    flags<thermal_doubt> doubts;     ///< where it happens first, or else at the end of the search
+    cautions take_care;              ///< the same
 
     /// True where it happens, or may.
     [[nodiscard]] constexpr bool is_possible() const noexcept { return earliest.is_known(); }
@@ -47,10 +47,10 @@ struct common_temperature {
 
 /// Both ways from 20 °C.
 struct common_temperatures {
-    common_temperature heated;
-    common_temperature cooled;
-    source hole_expansion;  ///< where the coefficients come from
-    source shaft_expansion; ///< the same
+    common_temperature heated; ///< both parts equally warm, from 20 °C on upwards
+    common_temperature cooled; ///< both parts equally cold, from 20 °C on downwards
+    source hole_expansion;     ///< where the coefficients come from
+    source shaft_expansion;    ///< the same
 };
 
 namespace detail {

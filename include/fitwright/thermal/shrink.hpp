@@ -15,7 +15,7 @@ struct shrink_wishes {
     /// Clearance on the diameter while assembling; where none is stated, a thousandth of the nominal size
     /// (`sources::assembly_clearance`).
     property<length> assembly_clearance = {};
-    temperature room = celsius(20);
+    temperature room = celsius(20); ///< how warm the shop is
 };
 
 /// What a way to assemble asks of the hub.
@@ -41,8 +41,8 @@ enum class shrink_outcome : std::uint8_t {
 
 /// One way to assemble: the shaft so cold, the hub so hot.
 struct shrink_way {
-    shrink_outcome outcome = shrink_outcome::expansion_not_known;
-    property<temperature> shaft;       ///< where the shaft lies
+    shrink_outcome outcome = shrink_outcome::expansion_not_known; ///< whether the way is open
+    property<temperature> shaft;                                  ///< where the shaft lies
     property<temperature> hub;         ///< the hub at least this hot, at the worst of the spread
     property<temperature> hub_by_mean; ///< by the mean coefficients
 
@@ -92,9 +92,9 @@ struct shrink_plan {
     length assembly_clearance; ///< what is left while assembling, on the diameter
     source clearance_from;     ///< the caller, or the usual thousandth
 
-    shrink_way shaft_at_room;
-    shrink_way shaft_in_dry_ice;
-    shrink_way shaft_in_liquid_nitrogen;
+    shrink_way shaft_at_room;    ///< the hub heated alone
+    shrink_way shaft_in_dry_ice; ///< the shaft cooled in dry ice, the hub heated if that is not enough
+    shrink_way shaft_in_liquid_nitrogen; ///< the same with liquid nitrogen
     /// With the hub at room temperature, the shaft at least this cold; not known where no cold is enough, or
     /// where the coefficient ends.
     property<temperature> shaft_alone;
@@ -102,7 +102,7 @@ struct shrink_plan {
 
     property<temperature> hub_limit; ///< the hub no hotter than this
     text hub_limit_reason;           ///< a look at the hub's material
-    shrink_advice advice;
+    shrink_advice advice;            ///< which of the ways to take
     /// The figure that would tell, and where it goes; empty unless the advice is `cannot_tell`.
     text missing_figure;
     flags<thermal_doubt> doubts; ///< of the way advised

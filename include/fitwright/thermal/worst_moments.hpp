@@ -19,7 +19,7 @@ struct thermal_state {
 struct hot_moment {
     text state;        ///< a look at the caller's own name of it: lives no longer than the `thermal_state`
     std::size_t index; ///< which of the states it was
-    hot_fit fit;
+    hot_fit fit;       ///< in that state
 };
 
 /// The moments that decide whether a fit works; of equal ones the first.

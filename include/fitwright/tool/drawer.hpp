@@ -29,7 +29,8 @@ enum class tool_kind : std::uint8_t {
 ///     };
 struct drawer_tool {
     tool_kind kind = tool_kind::none;
-    fitwright::drill_series series = fitwright::drill_series::metric;
+    fitwright::drill_series series =
+        fitwright::drill_series::metric;          ///< of a drill: metric, fractional, number or letter
     std::uint8_t label = 0;                       ///< of a drill, see `drill_size`
     bool has_class = false;                       ///< a reamer sold for a class
     bool is_inch = false;                         ///< a reamer sold by a size in inches
@@ -43,6 +44,7 @@ struct drawer_tool {
     /// "9.7 mm drill", "#7 drill", "10 H7 hand reamer", "1/4 in hand reamer", "boring head from 8 to 50 mm", …
     [[nodiscard]] constexpr fixed_text<63> name() const noexcept;
 
+    /// Whether it is a hand or a machine reamer.
     [[nodiscard]] constexpr bool is_reamer() const noexcept {
         return kind == tool_kind::hand_reamer || kind == tool_kind::machine_reamer;
     }
@@ -55,8 +57,8 @@ struct drawer_tool {
 /// From one size to another, by steps on the diameter.
 struct tool_range {
     length from;
-    length upto;
-    length step;
+    length upto; ///< the last of its sizes
+    length step; ///< from one size to the next, on diameter
 };
 
 namespace detail {

@@ -43,7 +43,7 @@ inline constexpr source inch_drill_tolerance{"ASME B94.11M", "diameter tolerance
 /// A drill as it is sold: its nominal diameter, exact, and what is stamped on it.
 struct drill_size {
     length diameter;
-    drill_series series = drill_series::metric;
+    drill_series series = drill_series::metric; ///< metric, fractional, number or letter
     std::uint8_t label = 0; ///< 64ths of an inch; the number; the letter's place from A = 1; metric 0
 
     /// "6.8 mm", "13/64 in", "1 23/32 in", "#7", "F".

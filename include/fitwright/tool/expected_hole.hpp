@@ -41,6 +41,7 @@ enum class hole_doubt : std::uint8_t {
 /// what speaks against it.
 class expected_hole {
 public:
+    /// What is expected of a hole: its least, its mean and its most.
     struct sizes {
         length least;
         length mean; ///< halfway, where the source has no mean

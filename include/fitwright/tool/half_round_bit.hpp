@@ -63,9 +63,9 @@ inline constexpr overcut common_bit_overcut{.least = length(),
 
 /// A published rule for how thick a bit is left, from the flat to the back.
 struct flat_rule {
-    length thickness;
-    bool at_most; ///< false: just this thickness; true: less than it, by how much is not published
-    text words;
+    length thickness; ///< from the flat to the back
+    bool at_most;     ///< false: just this thickness; true: less than it, by how much is not published
+    text words;       ///< the rule, in words
     const source* from = &stated_by_user;
 
     [[nodiscard]] constexpr const source& origin() const noexcept { return *from; }
@@ -73,8 +73,8 @@ struct flat_rule {
 
 /// Both rules for one bit. They contradict each other, and nobody has published a measurement.
 struct flat_rules {
-    flat_rule half_and_a_thou;
-    flat_rule below_half;
+    flat_rule half_and_a_thou; ///< half the diameter and a thou
+    flat_rule below_half;      ///< somewhat below half the diameter
 };
 
 /// How thick to leave a half-round bit of this diameter: both published rules, neither preferred. Half to

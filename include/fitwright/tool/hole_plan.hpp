@@ -29,7 +29,7 @@ enum class hole_operation : std::uint8_t { centre, drill, bore, ream, half_round
 /// 0.05 mm over its drill. `least_stock` to `most_stock` is what the expected sizes leave; drills in average
 /// shop conditions cut more over than the note has it, so that may be less, but something is left.
 struct hole_step {
-    hole_operation operation = hole_operation::centre;
+    hole_operation operation = hole_operation::centre; ///< what is done
     drawer_tool tool; ///< from the drawer; of a set of drills the one to take
 
     length least; ///< expected after the step; 0 for the centre
@@ -44,7 +44,7 @@ struct hole_step {
 
     bool decides_size = false; ///< true of one step: the last
 
-    cautions warnings;
+    cautions warnings;                    ///< what can hurt in this step
     const source* from = &stated_by_user; ///< where the expected sizes come from
     text note;                            ///< under which conditions; may be empty
     flags<hole_doubt> doubts;             ///< what speaks against the expected sizes
@@ -118,6 +118,7 @@ public:
     [[nodiscard]] constexpr rows<hole_step> steps() const noexcept {
         return {steps_, static_cast<std::size_t>(size_)};
     }
+    /// The limits that the plan is for.
     [[nodiscard]] constexpr const hole_limits& wanted() const noexcept { return wanted_; }
 
     /// The step that decides the size: the last.

@@ -45,7 +45,7 @@ enum class offset_sense : std::uint8_t { larger_makes_larger = 1, larger_makes_s
 template <across Across> struct offset_register {
     travel<Across> increment;      ///< the smallest change that the control takes
     travel<Across> largest_change; ///< the largest one to make before measuring again
-    offset_sense sense;
+    offset_sense sense;            ///< which way the register counts
 };
 using radius_offset = offset_register<across::radius>;
 using diameter_offset = offset_register<across::diameter>;

@@ -42,6 +42,7 @@ struct reamer_match {
     length too_large_by; ///< how far the largest expected hole goes above the upper limit; 0 if it doesn't
     expected_hole hole;
 
+    /// Whether what it cuts lies within the limits.
     [[nodiscard]] constexpr bool suits() const noexcept {
         return too_small_by == length() && too_large_by == length();
     }

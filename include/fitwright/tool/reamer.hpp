@@ -72,6 +72,7 @@ public:
     constexpr reamer_size(const tool_limits& limits, length oversize, const source& origin) noexcept
         : limits_(limits), oversize_(oversize), source_(&origin) {}
 
+    /// Of the reamer itself.
     [[nodiscard]] constexpr const tool_limits& limits() const noexcept { return limits_; }
     /// From nothing up to this much larger than the reamer comes the hole, in a metal that neither
     /// closes in nor smears.

@@ -36,6 +36,7 @@ struct stock {
     const source* from = &stated_by_user;
 
     [[nodiscard]] constexpr length middle() const noexcept { return (least + most) / 2; }
+    /// Whether so much left on does for the next tool.
     [[nodiscard]] constexpr bool allows(length left) const noexcept { return least <= left && left <= most; }
     [[nodiscard]] constexpr const source& origin() const noexcept { return *from; }
 

@@ -21,7 +21,7 @@ inline constexpr source trial_holes{"trial holes", "interval for the next hole b
 
 /// What trial holes tell of a tool: how much larger than itself it cuts, on the diameter.
 struct trial_overcut {
-    int holes = 0;
+    int holes = 0;             ///< how many were cut
     length mean;               ///< of the overcut, to the nearest nanometre
     length standard_deviation; ///< of the overcut, of a sample (n - 1)
     length least;              ///< from here …
