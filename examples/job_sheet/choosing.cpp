@@ -99,6 +99,10 @@ std::optional<choosing_answer> choosing_of(std::optional<wanting> w) {
         return a;
     }
     a.allowed = found->allowed();
+    if (!bounds_of(*a.allowed).most) { // the widest classes there are would do, which helps nobody
+        a.no_choice = "nothing says how loose it may be; state shake_at_most = \"40 um\", or what it may leak";
+        return a;
+    }
     for (const fitwright::candidate& c : *found) {
         if (!a.all.empty() && !c.holds_all()) break; // of what won't do the best is enough
         a.all.push_back(choice_of(c, *w));

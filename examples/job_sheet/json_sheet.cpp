@@ -1,3 +1,4 @@
+#include "facts.hpp"
 #include "figures.hpp"
 #include "json_shop.hpp"
 #include "writers.hpp"
@@ -57,6 +58,28 @@ ordered_json faults_in_json(const std::vector<fault>& faults) {
     return all;
 }
 
+/// What the page says of the job itself.
+ordered_json states_in_json(const job& j) {
+    ordered_json all = ordered_json::array();
+    for (const state& s : j.states) {
+        ordered_json one = {{"state", s.id}, {"temperatures", ordered_json::array()}, {"note", s.note}};
+        for (std::size_t g = 0; g < j.groups.size(); ++g)
+            if (s.temperatures[g])
+                one["temperatures"].push_back(
+                    {{"group", j.groups[g].name}, {"temperature", s.temperatures[g]->written}});
+        all.push_back(std::move(one));
+    }
+    return all;
+}
+
+ordered_json facts_in_json(const job& j) {
+    ordered_json all = ordered_json::array();
+    for (const facts& of : facts_of(j))
+        for (const fact& one : of.lines)
+            all.push_back({{"about", of.title}, {"label", one.label}, {"text", one.text}});
+    return all;
+}
+
 ordered_json remarks_in_json(const std::vector<remark>& remarks) {
     ordered_json all = ordered_json::array();
     for (const remark& r : remarks) all.push_back({{"brings", in_words(r.brings)}, {"text", r.text}});
@@ -70,6 +93,7 @@ ordered_json pair_in_json(const pair_answer& a) {
                       {"verdict", in_words(a.verdict())},
                       {"behaviour", a.asked.behaviour}};
     o["callout"] = a.asked.callout;
+    o["given"] = given(a.asked);
     o["parts"] = ordered_json::array();
     for (const part_answer& p : a.parts) o["parts"].push_back(part_in_json(p));
     if (a.clearance) o["clearance"] = clearance_in_json(*a.clearance);
@@ -89,6 +113,8 @@ std::string json_sheet(const sheet& s) {
     ordered_json o = {{"job", s.asked.title}, {"about", s.asked.about}};
     if (s.asked.sizes_at) o["sizes_at"] = s.asked.sizes_at->written;
     o["cautions"] = s.asked.cautions;
+    o["states"] = states_in_json(s.asked);
+    o["shop"] = facts_in_json(s.asked);
     o["pairs"] = ordered_json::array();
     for (const pair_answer& a : s.pairs) o["pairs"].push_back(pair_in_json(a));
     o["errors"] = faults_in_json(s.asked.faults);
