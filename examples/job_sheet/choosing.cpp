@@ -100,7 +100,8 @@ std::optional<choosing_answer> choosing_of(std::optional<wanting> w) {
     }
     a.allowed = found->allowed();
     if (!bounds_of(*a.allowed).most) { // the widest classes there are would do, which helps nobody
-        a.no_choice = "nothing says how loose it may be; state shake_at_most = \"40 um\", or what it may leak";
+        a.no_choice =
+            "nothing says how loose it may be; state shake_at_most = \"40 um\", or what it may leak";
         return a;
     }
     for (const fitwright::candidate& c : *found) {

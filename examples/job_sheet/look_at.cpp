@@ -18,11 +18,13 @@ constexpr want wants_it_tight[] = {want::stays_put, want::no_creep, want::pressu
 constexpr want wants_it_loose[] = {want::slides,       want::turns,       want::oil_film,
                                    want::never_seizes, want::passes_heat, want::never_rubs};
 
-/// A want that some pairs within the limits miss. In a transition fit that is meant to be so: the parts are
-/// paired or picked, and how often is said.
-verdict missed(const pair_answer& a) {
-    const bool is_picked = a.clearance && a.clearance->kind == fitwright::fit_kind::transition;
-    return is_picked ? verdict::look_at : verdict::wont_do;
+/// A want that some pairs within the limits miss. A transition fit that is to stay put or to come off is meant to
+/// be so: its parts are paired or picked, and how often they fit is said. What is to run does not wait for luck.
+verdict missed(const pair_answer& a, want w) {
+    const bool is_transition = a.clearance && a.clearance->kind == fitwright::fit_kind::transition;
+    const bool runs =
+        std::find(std::begin(wants_it_loose), std::end(wants_it_loose), w) != std::end(wants_it_loose);
+    return is_transition && !runs ? verdict::look_at : verdict::wont_do;
 }
 
 using fitwright::holding;
@@ -50,15 +52,15 @@ void compare_hot(const pair_answer& a, std::vector<remark>& notes) {
     for (const want w : wants_it_tight)
         if (a.asked.wants_to(w) && loosest.clearance->most > length())
             notes.push_back(
-                {missed(a),
+                {missed(a, w),
                  fmt::format("wants '{}', but in the state '{}' may be loose by up to {} um", in_words(w),
                              loosest.state, um(tenth * multiples_above(loosest.clearance->most, tenth)))});
     for (const want w : wants_it_loose)
         if (a.asked.wants_to(w) && tightest.clearance->least < length())
             notes.push_back(
-                {missed(a), fmt::format("wants '{}', but in the state '{}' may be tight by up to {} um",
-                                        in_words(w), tightest.state,
-                                        um(tenth * multiples_above(-tightest.clearance->least, tenth)))});
+                {missed(a, w), fmt::format("wants '{}', but in the state '{}' may be tight by up to {} um",
+                                           in_words(w), tightest.state,
+                                           um(tenth * multiples_above(-tightest.clearance->least, tenth)))});
 }
 
 /// A joint that lets go, or yields, or doesn't hold what is behind it.
@@ -79,9 +81,9 @@ void pressed_joints(const pair_answer& a, std::vector<remark>& notes) {
     look_at(p.hub(), "hole");
     look_at(p.shaft(), "shaft");
     if (const pressed_row* const weakest = p.weakest(); weakest != nullptr && weakest->joint.may_let_go())
-        notes.push_back(
-            {missed(a), fmt::format("pressed: no grip is left at the least interference in the state '{}'",
-                                    weakest->state)});
+        notes.push_back({missed(a, want::stays_put),
+                         fmt::format("pressed: no grip is left at the least interference in the state '{}'",
+                                     weakest->state)});
     for (const pressed_row& r : p.rows)
         if (r.plug && (r.plug->holds != fitwright::holding::yes || r.plug->seals != fitwright::holding::yes))
             notes.push_back({brought_by(worse(r.plug->holds, r.plug->seals)),
@@ -118,12 +120,12 @@ void compare_with_wants(const pair_answer& a, std::vector<remark>& notes) {
     const clearance_answer& c = *a.clearance;
     for (const want w : wants_it_tight)
         if (a.asked.wants_to(w) && c.greatest > length())
-            notes.push_back({missed(a), fmt::format("wants '{}', but may come out loose by up to {} um",
-                                                    in_words(w), um(c.greatest))});
+            notes.push_back({missed(a, w), fmt::format("wants '{}', but may come out loose by up to {} um",
+                                                       in_words(w), um(c.greatest))});
     for (const want w : wants_it_loose)
         if (a.asked.wants_to(w) && c.least < length())
-            notes.push_back({missed(a), fmt::format("wants '{}', but may come out tight by up to {} um",
-                                                    in_words(w), um(-c.least))});
+            notes.push_back({missed(a, w), fmt::format("wants '{}', but may come out tight by up to {} um",
+                                                       in_words(w), um(-c.least))});
     if (a.asked.wants_to(want::comes_off) && c.kind == fitwright::fit_kind::interference)
         notes.push_back(
             {verdict::wont_do, fmt::format("wants '{}', but is always tight", in_words(want::comes_off))});
@@ -222,7 +224,7 @@ void wants_missed(const pair_answer& a, std::vector<remark>& notes) {
         const want_end& worse = r.loosest.holds == r.holds ? r.loosest : r.tightest;
         const verdict brings = r.holds == holding::cannot_tell ? verdict::cannot_tell
                                : r.is_a_question_of_yield      ? verdict::look_at
-                                                               : missed(a);
+                                                               : missed(a, r.wanted);
         notes.push_back(
             {brings, fmt::format("wants '{}', but the {} pair within the limits: {}", in_words(r.wanted),
                                  &worse == &r.loosest ? "loosest" : "tightest", worse.words)});

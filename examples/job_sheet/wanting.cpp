@@ -166,6 +166,7 @@ void wanting::take_lead(const pair& p) {
 
 void wanting::ask(const pair& p, const job& j) {
     using theirs = fitwright::want;
+    comes_off_ = p.wants_to(want::comes_off);
     if (p.shake_at_most) wants_.shake_at_most = p.shake_at_most->value;
     if (p.left_at_least) wants_.left_at_least = p.left_at_least->value;
     const bool leaves_some = p.left_at_least && !states_.empty();
@@ -227,6 +228,7 @@ fitwright::wants wanting::to_choose() const {
     fitwright::wants all = wants_;
     all.states = states_;
     if (hole_is_made_) all.drawer = tools_;
+    if (comes_off_) all.must |= fitwright::want::comes_apart_by_hand; // what is chosen needs no puller
     return all;
 }
 

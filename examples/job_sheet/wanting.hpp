@@ -63,6 +63,7 @@ private:
     std::vector<fitwright::drawer_tool> tools_;
     bool leaves_a_choice_ = true;
     bool hole_is_made_ = true;
+    bool comes_off_ = false;
     bool any_grip_will_do_ = false;
 };
 
