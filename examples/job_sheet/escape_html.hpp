@@ -22,6 +22,26 @@ namespace job_sheet {
     return safe;
 }
 
+/// The same with the signs of the units, for which a page has the letters: "8 \u00B5m", "95 \u00B0C".
+[[nodiscard]] inline std::string shown(std::string_view text) {
+    struct sign {
+        std::string_view plain;
+        std::string_view real;
+    };
+    constexpr sign signs[] = {{" um", " \u00B5m"}, {" degC", " \u00B0C"}};
+    const auto is_in_a_word = [](char c) {
+        return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+    };
+    std::string made = escaped(text);
+    for (const sign& s : signs)
+        for (std::size_t at = made.find(s.plain); at != std::string::npos; at = made.find(s.plain, at + 1)) {
+            const std::size_t end = at + s.plain.size();
+            if (end < made.size() && is_in_a_word(made[end])) continue;
+            made.replace(at, s.plain.size(), s.real);
+        }
+    return made;
+}
+
 } // namespace job_sheet
 
 #endif

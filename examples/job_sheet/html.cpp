@@ -8,12 +8,12 @@
 namespace job_sheet::html {
 
 std::string paragraph(std::string_view kind, std::string_view text) {
-    return text.empty() ? "" : fmt::format("<p class=\"{}\">{}</p>\n", kind, escaped(text));
+    return text.empty() ? "" : fmt::format("<p class=\"{}\">{}</p>\n", kind, shown(text));
 }
 
 std::string list(const std::vector<std::string>& texts) {
     std::string items;
-    for (const std::string& one : texts) items += fmt::format("<li>{}</li>\n", escaped(one));
+    for (const std::string& one : texts) items += fmt::format("<li>{}</li>\n", shown(one));
     return "<ul>\n" + items + "</ul>\n";
 }
 
@@ -26,7 +26,7 @@ std::string facts_list(const std::vector<fact>& all) {
     std::string before;
     for (const fact& one : all) {
         if (one.label != before) html += fmt::format("<dt>{}</dt>", escaped(one.label));
-        html += fmt::format("<dd>{}</dd>\n", escaped(one.text));
+        html += fmt::format("<dd>{}</dd>\n", shown(one.text));
         before = one.label;
     }
     return html.empty() ? html : "<dl>\n" + html + "</dl>\n";

@@ -68,7 +68,7 @@ std::string contents(const sheet& s, units_shown units) {
         const pair_answer& a = s.pairs[i];
         t.row(
             {fmt::format("<a href=\"#pair-{}\">{} {}</a>", i + 1, escaped(a.asked.id), escaped(a.asked.name)),
-             escaped(to_make(a, units)), badge(a.verdict())});
+             shown(to_make(a, units)), badge(a.verdict())});
     }
     return t.markup() + paragraph("count", count_in_words(s));
 }

@@ -58,7 +58,7 @@ std::string remarks(const pair_answer& a) {
         items += fmt::format("<li>{}<span>refused: {}</span></li>\n", sign(verdict::cannot_tell),
                              escaped(in_words(f)));
     for (const remark& r : a.look_at)
-        items += fmt::format("<li>{}<span>{}</span></li>\n", sign(r.brings), escaped(r.text));
+        items += fmt::format("<li>{}<span>{}</span></li>\n", sign(r.brings), shown(r.text));
     return items.empty() ? items : "<ul class=\"remarks\">\n" + items + "</ul>\n";
 }
 
@@ -73,8 +73,8 @@ std::string wants(const pair_answer& a) {
             const verdict v = r.holds == fitwright::holding::yes  ? verdict::good
                               : r.holds == fitwright::holding::no ? verdict::wont_do
                                                                   : verdict::cannot_tell;
-            t.row({sign(v) + escaped(in_words(r.wanted)), escaped(r.tightest.words), escaped(r.loosest.words),
-                   escaped(allowed_in_words(r.allows))});
+            t.row({sign(v) + escaped(in_words(r.wanted)), shown(r.tightest.words), shown(r.loosest.words),
+                   shown(allowed_in_words(r.allows))});
         }
         html += t.markup();
     }
@@ -126,7 +126,7 @@ std::string heat(const heat_answer& h) {
         const hot_row& r = h.rows[i];
         std::string mark = h.tightest == i ? "tightest" : "";
         if (h.loosest == i) mark += mark.empty() ? "loosest" : ", loosest";
-        t.row({escaped(r.state), escaped(r.hole_at), escaped(r.shaft_at),
+        t.row({escaped(r.state), shown(r.hole_at), shown(r.shaft_at),
                r.clearance ? escaped(about_um(*r.clearance)) : "?",
                r.clearance ? mark : escaped(r.no_answer)});
     }

@@ -18,7 +18,7 @@ namespace {
 std::string states(const job& j) {
     if (j.states.empty()) return {};
     const auto reading = [&](const state& s, std::size_t g) {
-        return s.temperatures[g] ? escaped(s.temperatures[g]->written) : std::string("?");
+        return s.temperatures[g] ? shown(s.temperatures[g]->written) : std::string("?");
     };
     constexpr std::size_t most_across = 6;
     std::vector<std::string> heads = {j.groups.size() <= most_across ? "state" : "group"};
