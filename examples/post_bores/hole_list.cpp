@@ -44,7 +44,9 @@ std::optional<fault> fault_of(const csv_record& header) {
             if (std::none_of(known_columns.begin(), known_columns.end(), is_this)) others.push_back(c.text);
         }
         std::string hint = others.empty() ? "" : job_sheet::hint(column, others);
-        if (!hint.starts_with("; did you"))
+        if (hint.starts_with("; did you mean ")) // the other way round: the column that is there
+            hint = "; is that the column " + hint.substr(15);
+        else
             hint = "; wanted are tag, x, y, z_top, depth, through, callout, "
                    "process, material, and note if you like";
         return fault{header[0].where, fmt::format("the header lacks the column '{}'{}", column, hint)};
