@@ -115,7 +115,7 @@ TEST_CASE("what is no list at all") {
         {"tag,x,y,z_top,depth,through,callout,process\nA\n",
          "list.csv:1:1: the header lacks the column 'material'"},
         {"tag,x,y,z_top,dept,through,callout,process,material\nA\n",
-         "lacks the column 'depth'; did you mean 'dept'?"},
+         "lacks the column 'depth'; is that the column 'dept'?"},
         {"tag,x,x,y\nA\n", "list.csv:1:7: there is a column 'x' already"},
         {"tag;x;y;z_top\nA\n", "list.csv:1:1: the columns are separated by commas in CSV"},
         {std::string(header) + "A,\"1\nB,2", "list.csv:2:3: this quotation mark is never closed"},
