@@ -12,12 +12,19 @@ if(EXISTS "${stamp}")
     endif()
 endif()
 
+# npm has certificates of its own; the system's are what its registry is reached by here.
+set(bundle /etc/ssl/certs/ca-certificates.crt)
+if(NOT DEFINED ENV{NODE_EXTRA_CA_CERTS} AND EXISTS "${bundle}")
+    set(ENV{NODE_EXTRA_CA_CERTS} "${bundle}")
+endif()
 execute_process(
     COMMAND "${NPM}" ci --ignore-scripts --no-audit --no-fund
     WORKING_DIRECTORY "${WORK}"
     RESULT_VARIABLE failed)
 if(failed)
-    message(FATAL_ERROR "npm could not install what the tests of the pages take; its reason stands above. "
-                        "It takes the npm registry, once; to leave them out: ctest -E '^pages'")
+    # Out of reach of the registry the pages can't be judged; that is no fault of theirs.
+    file(REMOVE_RECURSE "${WORK}/node_modules")
+    message("skipped: npm could not install what the tests of the pages take; its reason stands above")
+    return()
 endif()
 file(WRITE "${stamp}" "${wanted}")
