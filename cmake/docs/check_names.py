@@ -47,8 +47,8 @@ for line in warnings.read_text(encoding="utf-8").splitlines():
         continue
     member = found["member"]
     of = re.search(r"of (?:class|struct) (?:\w+::)*(\w+)", line)
-    if member and (member.startswith("operator") or any(fnmatch(member, name) for name in glossary) or
-                   (of and of[1] == member)):
+    is_known_member = of and any(fnmatch(member or "", name) for name in glossary)
+    if member and (member.startswith("operator") or is_known_member or (of and of[1] == member)):
         continue
     missing.append(line.replace(str(project) + "/", "").replace("warning: ", ""))
 print("\n".join(missing))

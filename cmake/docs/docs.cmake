@@ -40,6 +40,10 @@ add_custom_target(
 if(FITWRIGHT_BUILD_TESTS)
     add_test(NAME docs.names COMMAND "${FITWRIGHT_PYTHON}" "${here}/check_names.py" "${PROJECT_SOURCE_DIR}"
                                      "${FITWRIGHT_DOXYGEN}" "${FITWRIGHT_DOCS_OUT}/names")
+    add_test(NAME docs.names_finds_a_probe
+             COMMAND ${CMAKE_COMMAND} -D "PYTHON=${FITWRIGHT_PYTHON}" -D "DOXYGEN=${FITWRIGHT_DOXYGEN}"
+                     -D "PROJECT=${PROJECT_SOURCE_DIR}" -D "WORK=${FITWRIGHT_DOCS_OUT}/probe"
+                     -P "${here}/check_probe.cmake")
     add_test(NAME docs.pages COMMAND "${FITWRIGHT_PYTHON}" "${here}/make_pages.py" "${PROJECT_SOURCE_DIR}"
                                      "${FITWRIGHT_DOCS_OUT}/checked")
 endif()

@@ -118,7 +118,7 @@ def scripts_of(header, names):
     for script in scripts:
         text = script.read_text(encoding="utf-8")
         by_name = f"<fitwright/{header}.hpp>" in text and header not in ("fitwright", "io")
-        if by_name or any(re.search(rf"\b{name}[({{]", text) for name in names):
+        if by_name or any(re.search(rf"\b{name}[({{<]", text) for name in names):
             yield script, text
 
 
@@ -205,6 +205,10 @@ def glossary():
     return "# Names that mean the same everywhere {#glossary}\n\n" + table(
         [["member", "is"]] + [[f"`{name}`", words] for name, words in rows])
 
+
+on_a_page = {s for h in headers for s, _ in scripts_of(
+    h, set().union(set(), *(calls_in(r[2]) for r in picks_of(h))) - {"fit", "limits", "text", "steel"})}
+faults += [f"make_pages.py: {s.name} is on no header's page" for s in scripts if s not in on_a_page]
 
 pages = out / "pages"
 pages.mkdir(parents=True, exist_ok=True)

@@ -9,6 +9,7 @@ namespace boost::units {
 template <class Unit, class Y> class quantity; // all that is needed of Boost.Units down here
 }
 
+/// Engineering fits and clearances: everything public is in here, outside `detail`.
 namespace fitwright {
 
 namespace detail {

@@ -112,7 +112,9 @@ private:
     const source* source_ = &stated_by_user;
 };
 
+/// Limits of a hole.
 using hole_limits = size_limits<side::hole>;
+/// Limits of a shaft.
 using shaft_limits = size_limits<side::shaft>;
 
 /// Limits of which nobody has said yet whether a hole or a shaft has them; they turn into either.
@@ -154,7 +156,9 @@ private:
     length uncertainty_;
 };
 
+/// A hole as measured.
 using measured_hole = measured<side::hole>;
+/// A shaft as measured.
 using measured_shaft = measured<side::shaft>;
 
 } // namespace fitwright

@@ -35,28 +35,43 @@ using power_of_ten = typename boost::units::make_scaled_unit<
 /// A physical quantity: a number and its unit, checked while compiling (Boost.Units).
 template <class Unit, class Number = double> using quantity = boost::units::quantity<Unit, Number>;
 
+/// m.
 using metre = boost::units::si::length;
+/// mm.
 using millimetre = detail::power_of_ten<metre, -3>;
+/// um.
 using micrometre = detail::power_of_ten<metre, -6>;
+/// nm.
 using nanometre = detail::power_of_ten<metre, -9>;
+/// 25.4 mm.
 using inch = boost::units::imperial::inch_base_unit::unit_type;
 /// A thousandth of an inch.
 using thou = boost::units::imperial::thou_base_unit::unit_type;
 
+/// N.
 using newton = boost::units::si::force;
+/// MPa.
 using megapascal = detail::power_of_ten<boost::units::si::pressure, 6>;
+/// K.
 using kelvin = boost::units::si::temperature;
 
 /// A reading on a thermometer, in degrees Celsius.
 using temperature = quantity<boost::units::absolute<boost::units::celsius::temperature>>;
 /// How much hotter, in kelvin.
 using temperature_difference = quantity<kelvin>;
+/// In Pa.
 using pressure = quantity<boost::units::si::pressure>;
+/// In N.
 using force = quantity<newton>;
+/// In N m.
 using torque = quantity<boost::units::si::torque>;
+/// In m/s.
 using speed = quantity<boost::units::si::velocity>;
+/// In W.
 using power = quantity<boost::units::si::power>;
+/// In Pa s.
 using dynamic_viscosity = quantity<boost::units::si::dynamic_viscosity>;
+/// In m2/s.
 using kinematic_viscosity = quantity<boost::units::si::kinematic_viscosity>;
 
 namespace detail {

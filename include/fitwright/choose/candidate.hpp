@@ -77,6 +77,7 @@ enum class choice_reason : std::uint16_t {
 [[nodiscard]] constexpr flags<choice_reason> operator|(choice_reason a, choice_reason b) noexcept {
     return flags<choice_reason>(a) | b;
 }
+/// Whether a reason speaks against a candidate.
 [[nodiscard]] constexpr bool speaks_against(choice_reason r) noexcept {
     return r >= choice_reason::wants_missed;
 }

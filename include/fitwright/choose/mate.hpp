@@ -62,6 +62,7 @@ namespace detail {
     const fit f(hole, shaft.limits());
     return {f.min_clearance(), f.max_clearance()};
 }
+/// The same for a measured hole and the limits of a shaft.
 [[nodiscard]] constexpr clearance_window clearance_of(measured_hole hole,
                                                       const shaft_limits& shaft) noexcept {
     const fit f(hole.limits(), shaft);

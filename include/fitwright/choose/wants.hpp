@@ -28,6 +28,7 @@ enum class want : std::uint16_t {
     pressure_tight = 256,     ///< pressed, it holds and seals `joint.of_fluid`, and neither part yields
     presses_in = 512,         ///< with no more than `joint.press_at_most`
 };
+/// How many wants there are.
 inline constexpr int want_count = 10;
 
 [[nodiscard]] constexpr flags<want> operator|(want a, want b) noexcept { return flags<want>(a) | b; }

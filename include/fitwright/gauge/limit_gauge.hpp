@@ -22,7 +22,9 @@ template <side Side> struct limit_gauge {
     friend constexpr bool operator==(const limit_gauge&, const limit_gauge&) noexcept = default;
 };
 
+/// The GO and NOT GO plug for a hole: each limits of a shaft.
 using limit_plug = limit_gauge<side::shaft>;
+/// The GO and NOT GO ring for a shaft: each limits of a hole.
 using limit_ring = limit_gauge<side::hole>;
 
 /// The check gauges for a ring or a gap gauge: discs or plugs.

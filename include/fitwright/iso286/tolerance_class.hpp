@@ -113,7 +113,9 @@ template <side Side> struct tolerance_class {
     friend constexpr bool operator==(tolerance_class, tolerance_class) noexcept = default;
 };
 
+/// Of a hole: `H7`.
 using hole_class = tolerance_class<side::hole>;
+/// Of a shaft: `g6`.
 using shaft_class = tolerance_class<side::shaft>;
 
 } // namespace fitwright

@@ -16,6 +16,7 @@ enum class table_reading : std::uint8_t {
     extrapolated, ///< beyond the last printed value, which is used as it is
 };
 
+/// In words.
 [[nodiscard]] constexpr text in_words(table_reading r) noexcept {
     switch (r) {
     case table_reading::tabulated: return "tabulated";

@@ -170,6 +170,7 @@ inline void paint(canvas& c, const chance_chart& h) {
 
 } // namespace detail::svg
 
+/// Checked and worked out, for `draw`.
 [[nodiscard]] inline result<detail::svg::chance_chart> prepared(const chance_picture& p) noexcept {
     using namespace detail::svg;
     if (const auto f = drawable_fit(p.of); !f) return f.error();

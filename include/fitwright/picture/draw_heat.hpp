@@ -214,6 +214,7 @@ inline void paint(canvas& c, const heat_chart& h) {
 
 } // namespace detail::svg
 
+/// Checked and worked out, for `draw`.
 [[nodiscard]] inline result<detail::svg::heat_chart> prepared(const heat_picture& p) noexcept {
     using namespace detail::svg;
     if (const auto f = drawable_fit(p.of); !f) return f.error();

@@ -101,6 +101,7 @@ inline void paint(canvas& c, const plan_chart& p) {
 
 } // namespace detail::svg
 
+/// Checked and worked out, for `draw`.
 [[nodiscard]] inline result<detail::svg::plan_chart> prepared(const plan_picture& p) noexcept {
     using namespace detail::svg;
     const hole_limits& wanted = p.of.wanted();

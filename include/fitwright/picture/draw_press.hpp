@@ -156,6 +156,7 @@ inline void paint(canvas& c, const press_chart& h) {
 
 } // namespace detail::svg
 
+/// Checked and worked out, for `draw`.
 [[nodiscard]] inline result<detail::svg::press_chart> prepared(const press_picture& p) noexcept {
     using namespace detail::svg;
     const auto whole = press(p.of);

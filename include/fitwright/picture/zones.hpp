@@ -128,6 +128,7 @@ inline void describe(canvas& c, const zones& z) {
 
 } // namespace detail::svg
 
+/// Checked and worked out, for `draw`.
 [[nodiscard]] inline result<detail::svg::zones> prepared(const zone_picture& p) noexcept {
     using namespace detail::svg;
     using detail::decimals_needed;

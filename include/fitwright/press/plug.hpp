@@ -16,6 +16,7 @@ enum class plug_face : std::uint8_t {
 /// What the fluid does to the interference, beside pushing, where it stays out of the seat.
 enum class pressure_effect : std::uint8_t { hurts, helps };
 
+/// In words.
 [[nodiscard]] constexpr text in_words(pressure_effect e) noexcept {
     return e == pressure_effect::helps ? "the fluid presses the plug's wall harder against its seat"
                                        : "the fluid widens the drilling and loosens the plug";

@@ -87,6 +87,7 @@ namespace detail {
 [[nodiscard]] constexpr chain_link opens(text name, stated_limits l) noexcept {
     return opens(name, l.lower, detail::above_lower(l));
 }
+/// The same for a link that makes the gap narrower.
 [[nodiscard]] constexpr chain_link closes(text name, stated_limits l) noexcept {
     return closes(name, l.lower, detail::above_lower(l));
 }
@@ -97,13 +98,16 @@ template <side Side>
 [[nodiscard]] constexpr chain_link opens(text name, const size_limits<Side>& l) noexcept {
     return opens(name, l.nominal(), {.upper = l.upper_deviation(), .lower = l.lower_deviation()});
 }
+/// The same for a link that makes the gap narrower.
 template <side Side>
 [[nodiscard]] constexpr chain_link closes(text name, const size_limits<Side>& l) noexcept {
     return closes(name, l.nominal(), {.upper = l.upper_deviation(), .lower = l.lower_deviation()});
 }
+/// The same for a measured part.
 template <side Side> [[nodiscard]] constexpr chain_link opens(text name, measured<Side> m) noexcept {
     return opens(name, m.limits());
 }
+/// The same for a measured part that makes the gap narrower.
 template <side Side> [[nodiscard]] constexpr chain_link closes(text name, measured<Side> m) noexcept {
     return closes(name, m.limits());
 }

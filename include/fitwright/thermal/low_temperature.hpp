@@ -11,6 +11,7 @@ namespace fitwright {
 /// What parts are chilled in.
 enum class coolant : std::uint8_t { dry_ice, liquid_nitrogen };
 
+/// In words.
 [[nodiscard]] constexpr text in_words(coolant c) noexcept {
     return c == coolant::dry_ice ? "dry ice" : "liquid nitrogen";
 }

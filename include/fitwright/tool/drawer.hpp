@@ -7,6 +7,7 @@
 
 namespace fitwright {
 
+/// What kind of tool lies in the drawer.
 enum class tool_kind : std::uint8_t {
     none, ///< not a tool: made of sizes that make no sense, or of a class without a value
     centre_drill,
@@ -149,6 +150,7 @@ namespace detail {
 [[nodiscard]] constexpr drawer_tool hand_reamer(const reamer_size& reamer) noexcept {
     return detail::reamer_tool(tool_kind::hand_reamer, reamer);
 }
+/// The same by the limits of the reamer itself.
 [[nodiscard]] constexpr drawer_tool hand_reamer(const tool_limits& limits) noexcept {
     return hand_reamer(reamer_size(limits));
 }
@@ -162,6 +164,7 @@ namespace detail {
 [[nodiscard]] constexpr drawer_tool machine_reamer(const reamer_size& reamer) noexcept {
     return detail::reamer_tool(tool_kind::machine_reamer, reamer);
 }
+/// The same by the limits of the reamer itself.
 [[nodiscard]] constexpr drawer_tool machine_reamer(const tool_limits& limits) noexcept {
     return machine_reamer(reamer_size(limits));
 }

@@ -159,6 +159,7 @@ static_assert(jig_drilling_row_count == 6);
            << " mm leaves: allowed are drills from 1.5875 to 25.4 mm (1/16 to 1 in)";
 }
 
+/// The same for a drill out of a series.
 [[nodiscard]] constexpr result<expected_hole> drilled_hole(const drill_size& drill) noexcept {
     return drilled_hole(drill.diameter);
 }
@@ -171,6 +172,7 @@ static_assert(jig_drilling_row_count == 6);
     return detail::by_test_figures(drill, material);
 }
 
+/// The same for a drill out of a series.
 [[nodiscard]] constexpr result<expected_hole> drilled_hole(const drill_size& drill,
                                                            work_material material) noexcept {
     return drilled_hole(drill.diameter, material);

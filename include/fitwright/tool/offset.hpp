@@ -47,7 +47,9 @@ template <across Across> struct offset_register {
     travel<Across> largest_change; ///< the largest one to make before measuring again
     offset_sense sense;            ///< which way the register counts
 };
+/// A register of offsets on the radius.
 using radius_offset = offset_register<across::radius>;
+/// A register of offsets on the diameter.
 using diameter_offset = offset_register<across::diameter>;
 
 /// The change of an offset, and what it should lead to.
