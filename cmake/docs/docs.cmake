@@ -13,18 +13,14 @@ set(FITWRIGHT_DOCS_VERSION "${PROJECT_VERSION}")
 set(here "${PROJECT_SOURCE_DIR}/cmake/docs")
 
 # The gallery's pictures, if the examples are built.
-set(FITWRIGHT_DOCS_PICTURES "")
 set(draw "")
+set(copy "")
 set(pictures "")
 if(TARGET gallery)
     set(pictures "${FITWRIGHT_DOCS_OUT}/pictures")
     file(MAKE_DIRECTORY "${pictures}")
     set(draw COMMAND gallery "${pictures}")
-    file(STRINGS "${here}/make_pages.py" captions REGEX "^    \"[a-z_]+\": \"[A-Z]")
-    foreach(caption IN LISTS captions)
-        string(REGEX REPLACE "^    \"([a-z_]+)\".*" "\\1" name "${caption}")
-        string(APPEND FITWRIGHT_DOCS_PICTURES " \"${pictures}/${name}.svg\"")
-    endforeach()
+    set(copy COMMAND ${CMAKE_COMMAND} -E copy_directory "${pictures}" "${FITWRIGHT_DOCS_OUT}/html")
 endif()
 
 configure_file("${here}/Doxyfile.in" "${FITWRIGHT_DOCS_OUT}/Doxyfile" @ONLY)
@@ -34,6 +30,7 @@ add_custom_target(
     COMMAND "${FITWRIGHT_PYTHON}" "${here}/make_pages.py" "${PROJECT_SOURCE_DIR}" "${FITWRIGHT_DOCS_OUT}"
             ${pictures}
     COMMAND "${FITWRIGHT_DOXYGEN}" "${FITWRIGHT_DOCS_OUT}/Doxyfile"
+    ${copy}
     COMMAND ${CMAKE_COMMAND} -E echo "docs: ${FITWRIGHT_DOCS_OUT}/html/index.html"
     USES_TERMINAL VERBATIM)
 

@@ -79,6 +79,7 @@ enum class verdict {
 struct remark {
     job_sheet::verdict brings = verdict::look_at;
     std::string text;
+    std::optional<want> about = {}; ///< the want that it says enough of
 };
 
 struct pair_answer {

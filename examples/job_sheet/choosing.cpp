@@ -3,6 +3,7 @@
 #include "figures.hpp"
 #include "judging.hpp"
 #include "read_pair.hpp"
+#include "shop_words.hpp"
 #include <fitwright/io/candidate.hpp>
 
 #include <fmt/format.h>
@@ -22,18 +23,13 @@ std::string in_words(const fitwright::size_limits<Side>& limits, const fitwright
     return fmt::format("{} to {}", mm(limits.lower_limit()), mm(limits.upper_limit()));
 }
 
+/// A dial stops at its lines: the last cut goes to the one inside the limits.
 std::string tools_of(const fitwright::candidate& c) {
-    std::string all;
-    if (!c.plan) return all;
-    for (const fitwright::hole_step& s : c.plan->steps()) {
-        if (s.operation == fitwright::hole_operation::centre) continue;
-        if (!all.empty()) all += ", then ";
-        const bool is_set =
-            s.operation == fitwright::hole_operation::bore || s.operation == fitwright::hole_operation::lap;
-        all +=
-            is_set ? std::string(std::string_view(in_words(s.operation))) : std::string(s.tool.name().view());
-    }
-    return all;
+    if (!c.plan) return {};
+    const length step = c.plan->deciding_step().tool.step;
+    const auto target = step > length() ? fitwright::target_on_grid(c.hole, step)
+                                        : fitwright::result<length>(c.hole.middle());
+    return way_of(*c.plan, target ? std::optional<length>(*target) : std::nullopt);
 }
 
 /// The job's word for the library's want.
@@ -84,8 +80,7 @@ std::optional<choosing_answer> choosing_of(std::optional<wanting> w) {
     if (!w || !w->leaves_a_choice() || w->asked().empty()) return std::nullopt;
     choosing_answer a;
     auto found = fitwright::choose<most_choices>(w->to_choose());
-    for (auto hopeless = found ? given_by_none(found->best()) : std::nullopt; hopeless;
-         hopeless = found ? given_by_none(found->best()) : std::nullopt) {
+    while (const auto hopeless = found ? given_by_none(found->best()) : std::nullopt) {
         a.given_up.emplace_back(word_for(*hopeless, *w));
         w->give_up(*hopeless);
         if (w->asked().empty()) {

@@ -80,6 +80,11 @@ template <fitwright::side Side> struct role {
     std::optional<stated<fitwright::length>> outside; ///< diameter around a hole
     std::optional<stated<fitwright::length>> wall;    ///< or the thinnest wall around it
     std::optional<stated<fitwright::length>> bore;    ///< through a shaft
+
+    /// Of a measured part.
+    [[nodiscard]] fitwright::measured<Side> reading() const {
+        return {limits->nominal(), limits->upper_deviation()};
+    }
 };
 
 /// Another call-out for the same pair, answered beside the drawn one.

@@ -86,10 +86,6 @@ std::string not_the_nominal(measured_shaft shaft) {
                        below ? "below" : "above");
 }
 
-measured_shaft as_measured(const role<fitwright::side::shaft>& r) {
-    return {r.limits->nominal(), r.limits->upper_deviation()};
-}
-
 fitwright::clearance_window inwards_to_um(const fitwright::clearance_window& w) {
     const length one_um = length::from_nanometres(1'000);
     return {one_um * multiples_above(w.least, one_um), one_um * multiples_below(w.most, one_um)};
@@ -97,7 +93,7 @@ fitwright::clearance_window inwards_to_um(const fitwright::clearance_window& w) 
 
 /// What else there is than the bore: the nearest classes, the job's alternatives, the tools of the drawer.
 void look_around(const pair& p, const job& j, leading_answer& a) {
-    const measured_shaft shaft = as_measured(*p.shaft);
+    const measured_shaft shaft = p.shaft->reading();
     add_nearest(*a.bore, whole_mm_near(shaft.size()), shaft, a.nearest);
     if (whole_mm_near(shaft.size()) != shaft.size()) add_nearest(*a.bore, shaft.size(), shaft, a.nearest);
     for (const alternative& other : p.instead)
@@ -118,10 +114,10 @@ std::optional<leading_answer> leading_of(const pair& p, const job& j) {
     leading_answer a{.wanted = p.clearance->value,
                      .bore = {},
                      .no_bore = {},
-                     .not_the_nominal = not_the_nominal(as_measured(*p.shaft)),
+                     .not_the_nominal = not_the_nominal(p.shaft->reading()),
                      .nearest = {},
                      .tried = {}};
-    const auto bore = fitwright::bore_for(as_measured(*p.shaft), a.wanted);
+    const auto bore = fitwright::bore_for(p.shaft->reading(), a.wanted);
     if (!bore) {
         a.no_bore = bore.error().message();
         return a;
@@ -137,7 +133,7 @@ std::optional<leading_answer> leading_of(const pair& p, const choosing_answer& c
     leading_answer a{.wanted = inwards_to_um(*chosen.allowed),
                      .bore = chosen.all.front().pair.hole,
                      .no_bore = {},
-                     .not_the_nominal = not_the_nominal(as_measured(*p.shaft)),
+                     .not_the_nominal = not_the_nominal(p.shaft->reading()),
                      .nearest = {},
                      .tried = {}};
     look_around(p, j, a);

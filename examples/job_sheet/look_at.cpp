@@ -54,13 +54,22 @@ void compare_hot(const pair_answer& a, std::vector<remark>& notes) {
             notes.push_back(
                 {missed(a, w),
                  fmt::format("wants '{}', but in the state '{}' may be loose by up to {} um", in_words(w),
-                             loosest.state, um(tenth * multiples_above(loosest.clearance->most, tenth)))});
+                             loosest.state, um(tenth * multiples_above(loosest.clearance->most, tenth))),
+                 w});
     for (const want w : wants_it_loose)
         if (a.asked.wants_to(w) && tightest.clearance->least < length())
             notes.push_back(
-                {missed(a, w), fmt::format("wants '{}', but in the state '{}' may be tight by up to {} um",
-                                           in_words(w), tightest.state,
-                                           um(tenth * multiples_above(-tightest.clearance->least, tenth)))});
+                {missed(a, w),
+                 fmt::format("wants '{}', but in the state '{}' may be tight by up to {} um", in_words(w),
+                             tightest.state, um(tenth * multiples_above(-tightest.clearance->least, tenth))),
+                 w});
+}
+
+/// The want that a pressed joint is for: the first of those that the pair has.
+std::optional<want> want_of_joint(const pair& p) {
+    for (const want w : wants_it_tight)
+        if (p.wants_to(w)) return w;
+    return std::nullopt;
 }
 
 /// A joint that lets go, or yields, or doesn't hold what is behind it.
@@ -68,34 +77,39 @@ void pressed_joints(const pair_answer& a, std::vector<remark>& notes) {
     if (!a.pressing) return;
     const pressing_answer& p = *a.pressing;
     if (!p.at_20) {
-        notes.push_back({verdict::cannot_tell, "can't tell what pressing does: " + p.cannot_tell});
+        notes.push_back({verdict::cannot_tell, "can't tell what pressing does: " + p.cannot_tell,
+                         want_of_joint(a.asked)});
         return;
     }
     const auto look_at = [&](const worst_wall& w, std::string_view part) {
         const auto margin = w.wall.margin();
         if (margin && !(*margin >= 1))
-            notes.push_back({verdict::look_at,
-                             fmt::format("pressed: the {}'s part yields at the greatest interference {}",
-                                         part, w.where)});
+            notes.push_back(
+                {verdict::look_at,
+                 fmt::format("pressed: the {}'s part yields at the greatest interference {}", part, w.where),
+                 want_of_joint(a.asked)});
     };
     look_at(p.hub(), "hole");
     look_at(p.shaft(), "shaft");
     if (const pressed_row* const weakest = p.weakest(); weakest != nullptr && weakest->joint.may_let_go())
         notes.push_back({missed(a, want::stays_put),
                          fmt::format("pressed: no grip is left at the least interference in the state '{}'",
-                                     weakest->state)});
+                                     weakest->state),
+                         want_of_joint(a.asked)});
     for (const pressed_row& r : p.rows)
         if (r.plug && (r.plug->holds != fitwright::holding::yes || r.plug->seals != fitwright::holding::yes))
             notes.push_back({brought_by(worse(r.plug->holds, r.plug->seals)),
                              fmt::format("plug: in the state '{}' it holds: {}, it seals: {}", r.state,
                                          std::string_view(in_words(r.plug->holds)),
-                                         std::string_view(in_words(r.plug->seals)))});
+                                         std::string_view(in_words(r.plug->seals))),
+                             want::pressure_tight});
 }
 
 /// A leak over its budget, a film that doesn't carry.
 void running_parts(const pair_answer& a, std::vector<remark>& notes) {
     if (a.leak && !a.leak->cannot_tell.empty())
-        notes.push_back({verdict::cannot_tell, "can't tell the leak: " + a.leak->cannot_tell});
+        notes.push_back(
+            {verdict::cannot_tell, "can't tell the leak: " + a.leak->cannot_tell, want::little_leak});
     if (a.leak) {
         const leak_row* worst = nullptr;
         for (const leak_row& r : a.leak->states)
@@ -104,15 +118,19 @@ void running_parts(const pair_answer& a, std::vector<remark>& notes) {
             notes.push_back(
                 {verdict::wont_do,
                  fmt::format("leak: up to {} % of a shot in the state '{}', where {} % are wanted",
-                             percent(worst->most_percent), worst->where, percent(a.leak->budget_percent))});
+                             percent(worst->most_percent), worst->where, percent(a.leak->budget_percent)),
+                 want::little_leak});
     }
     if (a.film && !a.film->cannot_tell.empty())
-        notes.push_back({verdict::cannot_tell, "can't tell the oil film: " + a.film->cannot_tell});
+        notes.push_back(
+            {verdict::cannot_tell, "can't tell the oil film: " + a.film->cannot_tell, want::oil_film});
     if (a.film)
         if (const film_row* const r = a.film->thinnest();
             r != nullptr && r->film->regime != fitwright::film_regime::full_film)
-            notes.push_back({verdict::wont_do, fmt::format("wants '{}', but {}", in_words(want::oil_film),
-                                                           std::string_view(in_words(r->film->regime)))});
+            notes.push_back({verdict::wont_do,
+                             fmt::format("wants '{}', but {}", in_words(want::oil_film),
+                                         std::string_view(in_words(r->film->regime))),
+                             want::oil_film});
 }
 
 void compare_with_wants(const pair_answer& a, std::vector<remark>& notes) {
@@ -120,12 +138,16 @@ void compare_with_wants(const pair_answer& a, std::vector<remark>& notes) {
     const clearance_answer& c = *a.clearance;
     for (const want w : wants_it_tight)
         if (a.asked.wants_to(w) && c.greatest > length())
-            notes.push_back({missed(a, w), fmt::format("wants '{}', but may come out loose by up to {} um",
-                                                       in_words(w), um(c.greatest))});
+            notes.push_back({missed(a, w),
+                             fmt::format("wants '{}', but may come out loose by up to {} um", in_words(w),
+                                         um(c.greatest)),
+                             w});
     for (const want w : wants_it_loose)
         if (a.asked.wants_to(w) && c.least < length())
-            notes.push_back({missed(a, w), fmt::format("wants '{}', but may come out tight by up to {} um",
-                                                       in_words(w), um(-c.least))});
+            notes.push_back(
+                {missed(a, w),
+                 fmt::format("wants '{}', but may come out tight by up to {} um", in_words(w), um(-c.least)),
+                 w});
     if (a.asked.wants_to(want::comes_off) && c.kind == fitwright::fit_kind::interference)
         notes.push_back(
             {verdict::wont_do, fmt::format("wants '{}', but is always tight", in_words(want::comes_off))});
@@ -181,30 +203,9 @@ void what_is_not_at_hand(const pair_answer& a, std::vector<remark>& notes) {
         notes.push_back({verdict::look_at, "no plan for the hole: something is missing, see below"});
 }
 
-/// Whether another remark has it already, in the words of its own room.
-bool is_spoken_of(const want_row& r, const pair_answer& a) {
-    switch (r.wanted) {
-    case want::slides:
-    case want::turns:
-    case want::passes_heat:
-    case want::never_rubs: return true;
-    case want::never_seizes: return !a.asked.left_at_least;
-    case want::little_leak: return a.leak.has_value();
-    case want::oil_film: return a.film.has_value();
-    case want::stays_put:
-    case want::no_creep: return !a.asked.holds && a.pressing;
-    case want::pressure_tight: return a.pressing.has_value();
-    default: return false;
-    }
-}
-
-/// Whether another remark says already that the want can't be told.
-bool is_said_to_be_open(want w, const pair_answer& a) {
-    const auto says = [](const auto& room) { return room && !room->cannot_tell.empty(); };
-    if (w == want::little_leak) return says(a.leak);
-    if (w == want::oil_film) return says(a.film);
-    const bool presses = w == want::stays_put || w == want::no_creep || w == want::pressure_tight;
-    return presses && says(a.pressing);
+/// Whether a room of the sheet has said enough of a want, in its own words.
+bool is_spoken_of(want w, const std::vector<remark>& notes) {
+    return std::any_of(notes.begin(), notes.end(), [w](const remark& r) { return r.about == w; });
 }
 
 std::string why_nothing_is_chosen(const pair_answer& a) {
@@ -220,7 +221,7 @@ void wants_missed(const pair_answer& a, std::vector<remark>& notes) {
     if (!judged.cannot_tell.empty())
         notes.push_back({verdict::cannot_tell, "can't tell whether the wants hold: " + judged.cannot_tell});
     for (const want_row& r : judged.rows) {
-        if (r.holds == holding::yes || is_spoken_of(r, a)) continue;
+        if (r.holds == holding::yes || is_spoken_of(r.wanted, notes)) continue;
         const want_end& worse = r.loosest.holds == r.holds ? r.loosest : r.tightest;
         const verdict brings = r.holds == holding::cannot_tell ? verdict::cannot_tell
                                : r.is_a_question_of_yield      ? verdict::look_at
@@ -230,7 +231,7 @@ void wants_missed(const pair_answer& a, std::vector<remark>& notes) {
                                  &worse == &r.loosest ? "loosest" : "tightest", worse.words)});
     }
     for (const open_want& w : judged.unjudged)
-        if (!is_said_to_be_open(w.mine, a))
+        if (!is_spoken_of(w.mine, notes))
             notes.push_back({verdict::look_at, fmt::format("wants '{}', not judged: it takes {}",
                                                            in_words(w.mine), w.missing)});
 }

@@ -32,22 +32,6 @@ std::string joined(const std::vector<std::string>& all, std::string_view separat
 
 // ---- in short
 
-/// A dial stops at its lines: the bore goes to the target where there is one.
-std::string way_of(const fitwright::hole_plan& plan, const std::optional<length>& target) {
-    std::vector<std::string> steps;
-    for (const fitwright::hole_step& s : plan.steps()) {
-        if (s.operation == fitwright::hole_operation::centre) continue;
-        const bool is_set =
-            s.operation == fitwright::hole_operation::bore || s.operation == fitwright::hole_operation::lap;
-        std::string step(s.tool.name().view());
-        if (is_set)
-            step = fmt::format("{} to {} mm", std::string_view(in_words(s.operation)),
-                               mm(s.decides_size && target ? *target : s.mean));
-        steps.push_back(std::move(step));
-    }
-    return joined(steps, ", then ");
-}
-
 void add_making(const pair_answer& a, units_shown units, std::vector<fact>& all) {
     for (const part_answer& p : a.parts) {
         if (!p.size || !p.is_made_here) continue;
@@ -196,6 +180,21 @@ std::vector<std::string> about_plans(const sheet& s) {
                         std::string_view(drilled.note))};
     }
     return {};
+}
+
+std::string way_of(const fitwright::hole_plan& plan, const std::optional<length>& target) {
+    std::vector<std::string> steps;
+    for (const fitwright::hole_step& s : plan.steps()) {
+        if (s.operation == fitwright::hole_operation::centre) continue;
+        const bool is_set =
+            s.operation == fitwright::hole_operation::bore || s.operation == fitwright::hole_operation::lap;
+        std::string step(s.tool.name().view());
+        if (is_set)
+            step = fmt::format("{} to {} mm", std::string_view(in_words(s.operation)),
+                               mm(s.decides_size && target ? *target : s.mean));
+        steps.push_back(std::move(step));
+    }
+    return joined(steps, ", then ");
 }
 
 std::string way_to_make(const pair_answer& a) {

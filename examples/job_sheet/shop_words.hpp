@@ -15,6 +15,9 @@ namespace job_sheet {
 /// The answer in a few lines: what to make and with what, how to check it, what the readings prove.
 [[nodiscard]] std::vector<fact> brief(const pair_answer& a, units_shown units = units_shown::both);
 
+/// "7.7 mm drill, then bore to 14.010 mm": to the target where there is one, else to the mean.
+[[nodiscard]] std::string way_of(const fitwright::hole_plan& plan,
+                                 const std::optional<fitwright::length>& target);
 /// Of a hole that is made: "13 mm drill, then bore to 14.010 mm", or that there is no plan. Else empty.
 [[nodiscard]] std::string way_to_make(const pair_answer& a);
 /// "GO plug 14.001 to 14.004 mm, NOT GO 14.0165 to 14.0195 mm", or to measure it.

@@ -235,7 +235,7 @@ private:
             const std::string_view heading = r.brings == verdict::wont_do       ? "WON'T DO:"
                                              : r.brings == verdict::cannot_tell ? "CAN'T TELL:"
                                                                                 : "LOOK AT:";
-            lines += wrapped(fmt::format("{:<11}- ", r.brings == before ? "" : heading), r.text);
+            lines += wrapped(fmt::format("{:<11} - ", r.brings == before ? "" : heading), r.text);
             before = r.brings;
         }
         return lines;

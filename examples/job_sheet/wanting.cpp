@@ -16,10 +16,6 @@ namespace {
 using fitwright::length;
 using fitwright::side;
 
-template <side Side> fitwright::measured<Side> as_measured(const fitwright::size_limits<Side>& range) {
-    return {range.nominal(), range.upper_deviation()};
-}
-
 /// Whether a part stays as it is: bought, found, measured, or drawn while the other is left to choose.
 template <side Side> bool stays(const role<Side>& r, const pair& p) {
     return r.limits && (r.measured || r.part.supply != supply::made || (p.is_open() && r.has_own_size));
@@ -158,9 +154,9 @@ void wanting::take_lead(const pair& p) {
     const bool shaft_stays = stays(*p.shaft, p);
     leaves_a_choice_ = !hole_stays || !shaft_stays;
     hole_is_made_ = !p.hole->measured && p.hole->part.supply == supply::made;
-    if (hole_stays && p.hole->measured) wants_.leads = as_measured(*p.hole->limits);
+    if (hole_stays && p.hole->measured) wants_.leads = p.hole->reading();
     else if (hole_stays) wants_.leads = *p.hole->limits;
-    else if (shaft_stays && p.shaft->measured) wants_.leads = as_measured(*p.shaft->limits);
+    else if (shaft_stays && p.shaft->measured) wants_.leads = p.shaft->reading();
     else if (shaft_stays) wants_.leads = *p.shaft->limits;
 }
 
@@ -219,6 +215,7 @@ fitwright::wants wanting::to_judge() const {
 
 void wanting::give_up(fitwright::want theirs) {
     std::erase_if(asked_, [&](const asked_want& one) { return one.theirs == theirs; });
+    if (theirs == fitwright::want::comes_apart_by_hand) comes_off_ = false;
     fitwright::flags<fitwright::want> others;
     for (const asked_want& one : asked_) others |= one.theirs;
     wants_.must = others;

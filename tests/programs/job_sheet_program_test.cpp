@@ -291,6 +291,20 @@ TEST_CASE("good is said of pairs alone of which every want holds") {
     }
 }
 
+TEST_CASE("line to line slides, but does not turn") {
+    const std::string head =
+        "[job]\ntitle = \"H7/h6\"\nsizes_at = \"20 degC\"\n[groups]\nall = \"all\"\n[[part]]\n"
+        "id = \"a\"\nname = \"a\"\nmaterial = \"steel C45\"\ngroup = \"all\"\n";
+    const std::string pair = "hole = { part = \"a\" }\nshaft = { part = \"a\" }\ncallout = \"14 H7/h6\"\n";
+    std::ofstream(work + "/line.toml") << head << "[[pair]]\nid = \"T\"\nname = \"t\"\n"
+                                       << pair << "wants = [\"turns\"]\n[[pair]]\nid = \"S\"\nname = \"s\"\n"
+                                       << pair << "wants = [\"slides\"]\n";
+    REQUIRE(run("line.toml --json '{}/h.json'").status == 0);
+    const auto sheet = nlohmann::json::parse(file(work + "/h.json"), nullptr, false);
+    CHECK(sheet["pairs"][0]["verdict"] == "won't do");
+    CHECK(sheet["pairs"][1]["verdict"] == "good");
+}
+
 TEST_CASE("names that would be markup") {
     const outcome o =
         run("escapes.toml --plain --html '{}/c.html' --csv '{}/c.csv' --json '{}/c.json'", {}, jobs);
