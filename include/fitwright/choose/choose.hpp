@@ -64,7 +64,8 @@ private:
 /// tolerances, then the middle of what is allowed, or the least play where that is open. A want of which it
 /// can't be told whether it holds counts as broken.
 /// Error: nothing wanted; a want without its figure (it is named); a lead that can't be used; a leaking gap of
-/// another diameter; an uncertainty wider than the part; a size outside ISO 286; no pair as coarse as the shop needs; whatever the rooms that are asked refuse, clearance aside.
+/// another diameter; an uncertainty wider than the part; a size outside ISO 286; no pair as coarse as the shop
+/// needs; whatever the rooms that are asked refuse, clearance aside.
 template <std::size_t Capacity = 4> [[nodiscard]] result<choices<Capacity>> choose(const wants& w) noexcept {
     static_assert(Capacity > 0);
     const detail::want_judge judge(w);
